@@ -1,0 +1,2 @@
+//! `winterset`: the same answers at a desk or in a script.
+fn main() {}

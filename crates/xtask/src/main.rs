@@ -1,0 +1,2 @@
+//! Set-up and every routine job.
+fn main() {}

@@ -1,0 +1,1 @@
+//! Shared by the tests that live beside this folder.
