@@ -1,1 +1,6 @@
 //! The interface.
+
+mod app;
+pub mod offline;
+
+pub use app::App;
