@@ -1,1 +1,39 @@
-//! calc
+//! The winter plan of an air-cooled system: the job's physics and its decisions.
+//!
+//! A plan starts from an [`Input`], which holds what is known of a system with the basis of each value (entered or
+//! assumed), and ends in a [`Plan`]: the pressure need, the values to set on a fan speed controller, the hold limits,
+//! the curves along outdoor temperature and a verdict. Every derived value is an [`Explained`] one: it carries the
+//! [`Rule`] it came from, with equation and source, and the terms that went in.
+//!
+//! Everything inside is SI and absolute pressure, as [`uom`] quantities at the public functions. Nothing here formats,
+//! reads a clock, touches a file or knows a browser.
+//!
+//! Sign and reference conventions:
+//! * the *condensing temperature* is the dew temperature at the condensing pressure, the reference that AHRI 540 uses for
+//!   rating; [`controller`] turns a pressure into the temperature that a sensor on the coil sees;
+//! * a *speed fraction* is a share of the speed at full supply voltage in the same air;
+//! * an *output fraction* is the share of full output of the controller: for a phase-cut supply the r.m.s. voltage, for a
+//!   control signal or a frequency drive the share of full speed.
+
+pub mod air;
+pub mod condenser;
+pub mod controller;
+pub mod cycle;
+pub mod explain;
+pub mod fan;
+pub mod input;
+mod method;
+pub mod motor;
+pub mod need;
+pub mod phase_cut;
+mod plan;
+mod root;
+pub mod settings;
+mod verdict;
+
+pub use explain::{Basis, Explained, Given, Quantity, Rule, Term, Working};
+pub use input::{Field, Input, InputError, Problem};
+pub use plan::{Curves, Design, HoldLimits, Method, Plan, Point, Rung, plan};
+pub use verdict::{Action, Caution, Verdict};
+
+pub use winterset_refrigerant as refrigerant;
