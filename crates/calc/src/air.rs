@@ -10,8 +10,9 @@ use uom::si::{
     temperature_interval::kelvin as kelvin_interval, thermodynamic_temperature::kelvin,
 };
 
-/// Specific gas constant of dry air, J/(kg K): 8314.32 / 28.9644 of the U.S. Standard Atmosphere 1976.
-const GAS_CONSTANT: f64 = 287.052_87;
+/// Gas constant, J/(kmol K), and molar mass of dry air, kg/kmol (U.S. Standard Atmosphere 1976).
+const GAS_CONSTANT: f64 = 8314.32;
+const MOLAR_MASS: f64 = 28.9644;
 
 /// Specific heat of dry air at constant pressure, 1006 J/(kg K) between -50 and 50 °C (Incropera & DeWitt, table A.4, within
 /// 0.2 %).
@@ -28,7 +29,7 @@ pub fn specific_heat() -> SpecificHeatCapacity {
 pub fn atmosphere(elevation: Length) -> Pressure {
     const LAPSE: f64 = 0.0065;
     const EARTH_RADIUS: f64 = 6_356_766.0;
-    const EXPONENT: f64 = 9.80665 * 28.9644 / (8314.32 * LAPSE);
+    const EXPONENT: f64 = 9.80665 * MOLAR_MASS / (GAS_CONSTANT * LAPSE);
     let geometric = elevation.get::<meter>();
     let geopotential = EARTH_RADIUS * geometric / (EARTH_RADIUS + geometric);
     let base = (1.0 - LAPSE * geopotential / 288.15).max(0.0);
@@ -38,7 +39,7 @@ pub fn atmosphere(elevation: Length) -> Pressure {
 /// Density of dry air by the ideal gas law, `ρ = p / (R·T)`.
 pub fn density(pressure: Pressure, temperature: ThermodynamicTemperature) -> MassDensity {
     MassDensity::new::<kilogram_per_cubic_meter>(
-        pressure.get::<pascal>() / (GAS_CONSTANT * temperature.get::<kelvin>()),
+        pressure.get::<pascal>() * MOLAR_MASS / (GAS_CONSTANT * temperature.get::<kelvin>()),
     )
 }
 

@@ -186,7 +186,7 @@ impl Input {
             elevation: Given::assumed(Length::new::<meter>(0.0)),
             sensing: Given::assumed(usual_sensing(&essentials.refrigerant)),
             throttling_range: Given::assumed(TemperatureInterval::new::<kelvin_interval>(8.0)),
-            idle_airflow: Given::assumed(0.06),
+            idle_airflow: Given::assumed(0.1),
             refrigerant: essentials.refrigerant,
         }
     }
