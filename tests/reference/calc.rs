@@ -1,4 +1,5 @@
 //! `calc` against general-purpose libraries; the data are written by `scripts/calc.py`, each file names its source.
+#![allow(clippy::unwrap_used, clippy::panic)] // a broken fixture should stop its test
 
 use serde::Deserialize;
 use uom::si::f64::{

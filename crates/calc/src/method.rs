@@ -242,7 +242,7 @@ impl Model {
         Ok(self.controller.output(pressure, coil))
     }
 
-    fn steady(
+    pub(crate) fn steady(
         &self,
         outdoor: ThermodynamicTemperature,
         speed_fraction: f64,

@@ -489,14 +489,7 @@ impl Plan {
     /// [`Problem::AboveCritical`] where it is so hot that even the full fan condenses too near the critical point;
     /// [`Problem::Refrigerant`] where the refrigerant has no saturated state that cold.
     pub fn at(&self, outdoor: ThermodynamicTemperature) -> Result<Rung, Problem> {
-        let condensing = self.model.condensing(outdoor, 1.0);
-        let highest = highest_condensing(&self.input);
-        if condensing > highest || condensing.value.is_nan() {
-            return Err(Problem::AboveCritical {
-                condensing,
-                highest,
-            });
-        }
+        self.check_below_critical(outdoor, 1.0)?;
         Ok(Rung {
             full_fan: self.model.full_fan(outdoor).map_err(Problem::Refrigerant)?,
             on_off: self.model.on_off(outdoor).map_err(Problem::Refrigerant)?,
@@ -505,6 +498,38 @@ impl Plan {
                 .speed_control(outdoor)
                 .map_err(Problem::Refrigerant)?,
         })
+    }
+
+    /// The condenser at a share of full fan speed, whatever a controller would ask for: what a fan held at that speed would do.
+    ///
+    /// # Errors
+    /// As [`Plan::at`], at that speed.
+    pub fn at_speed(
+        &self,
+        outdoor: ThermodynamicTemperature,
+        speed_fraction: f64,
+    ) -> Result<Point, Problem> {
+        let speed_fraction = speed_fraction.clamp(0.0, 1.0);
+        self.check_below_critical(outdoor, speed_fraction)?;
+        self.model
+            .steady(outdoor, speed_fraction, None)
+            .map_err(Problem::Refrigerant)
+    }
+
+    fn check_below_critical(
+        &self,
+        outdoor: ThermodynamicTemperature,
+        speed_fraction: f64,
+    ) -> Result<(), Problem> {
+        let condensing = self.model.condensing(outdoor, speed_fraction);
+        let highest = highest_condensing(&self.input);
+        if condensing > highest || condensing.value.is_nan() {
+            return Err(Problem::AboveCritical {
+                condensing,
+                highest,
+            });
+        }
+        Ok(())
     }
 
     /// Curves of all methods along outdoor temperatures, in the order given.

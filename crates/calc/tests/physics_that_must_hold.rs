@@ -1,0 +1,260 @@
+//! Laws that hold for every plausible system, whatever the models' constants are.
+#![allow(clippy::unwrap_used, clippy::panic)] // a broken fixture should stop its test
+
+use proptest::prelude::*;
+use uom::si::f64::{
+    AngularVelocity, Length, Power, TemperatureInterval, ThermodynamicTemperature, VolumeRate,
+};
+use uom::si::{
+    angular_velocity::revolution_per_minute, length::meter, power::watt,
+    temperature_interval::kelvin as kelvin_interval, thermodynamic_temperature::degree_celsius,
+    thermodynamic_temperature::kelvin, volume_rate::cubic_meter_per_second,
+};
+use winterset_calc::input::{Bearing, Duty, Essentials, Load, Metering, MotorKind, Sensing};
+use winterset_calc::refrigerant::Refrigerant;
+use winterset_calc::{Field, Given, Input, Method, Plan, Point, Problem, Verdict, plan};
+
+fn celsius(degrees: f64) -> ThermodynamicTemperature {
+    ThermodynamicTemperature::new::<degree_celsius>(degrees)
+}
+
+fn interval(span: f64) -> TemperatureInterval {
+    TemperatureInterval::new::<kelvin_interval>(span)
+}
+
+fn usual(refrigerant: &str) -> Input {
+    Input::assume(
+        Essentials {
+            refrigerant: Refrigerant::named(refrigerant).unwrap(),
+            load: Load::Cooling(Power::new::<watt>(10_000.0)),
+            outdoor_low: celsius(-25.0),
+        },
+        Given::assumed(Duty::RoomCooling),
+    )
+}
+
+prop_compose! {
+    fn plausible()(
+        refrigerant in prop::sample::select(vec!["R-134a", "R-410A", "R-448A", "R-449A", "R-454B"]),
+        duty in prop::sample::select(Duty::ALL),
+        metering in prop::sample::select(Metering::ALL),
+        motor in prop::sample::select(MotorKind::ALL),
+        bearing in prop::sample::select(Bearing::ALL),
+        sensing in prop::sample::select(Sensing::ALL),
+        watts in 500.0..500_000.0,
+        over_ambient in 5.0..16.0,
+        known in 15.0..38.0,
+        low in -45.0..10.0,
+        elevation in -100.0..4000.0,
+        range in 3.0..12.0,
+        idle in 0.02..0.25,
+        speed in prop::sample::select(vec![850.0, 1075.0, 1550.0]),
+    ) -> Input {
+        Input {
+            over_ambient: Given::entered(interval(over_ambient)),
+            known_outdoor: Given::entered(celsius(known)),
+            motor: Given::entered(motor),
+            bearing: Given::entered(bearing),
+            metering: Given::entered(metering),
+            sensing: Given::entered(sensing),
+            elevation: Given::entered(Length::new::<meter>(elevation)),
+            throttling_range: Given::entered(interval(range)),
+            idle_airflow: Given::entered(idle),
+            rated_speed: Given::entered(AngularVelocity::new::<revolution_per_minute>(speed)),
+            ..Input::assume(
+                Essentials {
+                    refrigerant: Refrigerant::named(refrigerant).unwrap(),
+                    load: Load::Cooling(Power::new::<watt>(watts)),
+                    outdoor_low: celsius(low),
+                },
+                Given::entered(duty),
+            )
+        }
+    }
+}
+
+fn outdoors() -> Vec<ThermodynamicTemperature> {
+    (-4..=3)
+        .map(|step| celsius(10.0 * f64::from(step)))
+        .collect()
+}
+
+/// Heat is what the air carries, to 1e-9, and effectiveness is that of the conductance.
+fn energy_closes(point: &Point) -> Result<(), TestCaseError> {
+    let carried = point.air_capacity_rate.value * point.effectiveness * point.over_ambient().value;
+    prop_assert!((carried / point.heat_rejected.value - 1.0).abs() < 1e-9);
+    let transfer_units = point.conductance.value / point.air_capacity_rate.value;
+    prop_assert!((1.0 - (-transfer_units).exp() - point.effectiveness).abs() < 1e-9);
+    Ok(())
+}
+
+fn points(plan: &Plan, method: Method) -> Vec<Point> {
+    outdoors()
+        .into_iter()
+        .filter_map(|outdoor| Some(*plan.at(outdoor).ok()?.of(method)))
+        .collect()
+}
+
+proptest! {
+    #![proptest_config(ProptestConfig { cases: 64, ..ProptestConfig::default() })]
+
+    #[test]
+    fn every_point_closes_and_is_a_number(input in plausible()) {
+        let Ok(made) = plan(&input) else { return Ok(()) };
+        let heat = made.design.heat_rejected.value.value;
+        for method in Method::ALL {
+            for point in points(&made, method) {
+                energy_closes(&point)?;
+                prop_assert!((point.heat_rejected.value / heat - 1.0).abs() < 1e-9);
+                prop_assert!(point.pressure.value.is_finite() && point.coil.value.is_finite());
+                prop_assert!((0.0..=1.0 + 1e-12).contains(&point.fan_speed_fraction));
+            }
+        }
+    }
+
+    #[test]
+    fn colder_air_never_raises_head_pressure_of_an_uncontrolled_fan(input in plausible()) {
+        let Ok(made) = plan(&input) else { return Ok(()) };
+        for pair in points(&made, Method::FullFan).windows(2) {
+            prop_assert!(pair[0].pressure < pair[1].pressure);
+        }
+    }
+
+    #[test]
+    fn colder_air_never_speeds_up_a_controlled_fan(input in plausible()) {
+        let Ok(made) = plan(&input) else { return Ok(()) };
+        for pair in points(&made, Method::SpeedControl).windows(2) {
+            let (cold, warm) = (pair[0].output.unwrap(), pair[1].output.unwrap());
+            prop_assert!(cold.fraction <= warm.fraction + 1e-9);
+        }
+    }
+
+    #[test]
+    fn methods_rank_by_their_least_airflow(input in plausible()) {
+        let Ok(made) = plan(&input) else { return Ok(()) };
+        let limit = |method| made.hold.of(method).value;
+        prop_assert!(limit(Method::SpeedControl) <= limit(Method::FullFan));
+        prop_assert!(limit(Method::OnOff) <= limit(Method::SpeedControl) + interval(1e-6));
+    }
+
+    #[test]
+    fn a_hold_limit_parts_what_holds_from_what_starves(input in plausible()) {
+        let Ok(made) = plan(&input) else { return Ok(()) };
+        for method in Method::ALL {
+            let limit = made.hold.of(method).value;
+            // Below what a refrigerant is tabled for there is nothing to compare.
+            let (Ok(above), Ok(below)) = (made.at(limit + interval(0.01)), made.at(limit - interval(0.01))) else {
+                continue;
+            };
+            prop_assert!(above.of(method).holds, "{method:?} above {limit:?}");
+            prop_assert!(!below.of(method).holds, "{method:?} below {limit:?}");
+        }
+    }
+
+    #[test]
+    fn a_higher_lowest_speed_never_lowers_the_hold_limit(input in plausible()) {
+        let with = |bearing| plan(&Input { bearing: Given::entered(bearing), ..input.clone() });
+        let (Ok(ball), Ok(sleeve)) = (with(Bearing::Ball), with(Bearing::Sleeve)) else { return Ok(()) };
+        prop_assert!(sleeve.hold.speed_control.value >= ball.hold.speed_control.value - interval(1e-6));
+    }
+
+    #[test]
+    fn more_air_over_the_same_coil_never_raises_head_pressure(input in plausible(), share in 0.2..1.0) {
+        let Ok(made) = plan(&input) else { return Ok(()) };
+        let outdoor = celsius(5.0);
+        let (Ok(less), Ok(more)) = (made.at_speed(outdoor, share), made.at_speed(outdoor, share + 0.05)) else {
+            return Ok(());
+        };
+        prop_assert!(more.pressure <= less.pressure);
+    }
+}
+
+#[test]
+fn a_stronger_valve_asks_for_less_pressure() {
+    let need = |metering| {
+        let input = Input {
+            metering: Given::entered(metering),
+            ..usual("R-410A")
+        };
+        plan(&input).unwrap().need.parts[0].1.value
+    };
+    assert!(need(Metering::ElectronicValve) < need(Metering::TxvBalanced));
+    assert!(need(Metering::TxvBalanced) < need(Metering::TxvConventional));
+}
+
+/// Common practice, no published source: a conventional valve on room cooling wants about 90 °F of condensing temperature, and an
+/// air-cooled system without control runs into trouble below about 50 to 60 °F outdoors.
+#[test]
+fn an_ordinary_split_system_needs_what_the_trade_expects() {
+    let made = plan(&usual("R-410A")).unwrap();
+    let fahrenheit =
+        |temperature: ThermodynamicTemperature| temperature.get::<kelvin>() * 1.8 - 459.67;
+    let need = fahrenheit(made.need.condensing);
+    assert!((80.0..100.0).contains(&need), "{need} °F");
+    let full_fan = fahrenheit(made.hold.full_fan.value);
+    assert!((45.0..75.0).contains(&full_fan), "{full_fan} °F");
+    let output = made.settings.drive.minimum_output().value;
+    assert!((0.17..0.48).contains(&output), "{output}");
+}
+
+#[test]
+fn a_mild_site_needs_no_control() {
+    let input = Input {
+        outdoor_low: celsius(25.0),
+        ..usual("R-134a")
+    };
+    assert!(matches!(
+        plan(&input).unwrap().verdict,
+        Verdict::NotNeeded { .. }
+    ));
+}
+
+#[test]
+fn a_value_outside_its_range_is_named_with_the_range() {
+    let input = Input {
+        over_ambient: Given::entered(interval(90.0)),
+        ..usual("R-410A")
+    };
+    let errors = plan(&input).unwrap_err();
+    assert_eq!(errors.len(), 1);
+    assert_eq!(errors[0].field, Field::OverAmbient);
+    assert!(matches!(errors[0].problem, Problem::OutOfRange { .. }));
+}
+
+#[test]
+fn no_number_is_outside_every_range() {
+    let input = Input {
+        known_outdoor: Given::entered(celsius(f64::NAN)),
+        ..usual("R-410A")
+    };
+    assert_eq!(plan(&input).unwrap_err()[0].field, Field::KnownOutdoor);
+}
+
+#[test]
+fn condensing_near_the_critical_point_is_refused_at_the_field() {
+    let input = Input {
+        known_outdoor: Given::entered(celsius(50.0)),
+        over_ambient: Given::entered(interval(30.0)),
+        ..usual("R-410A")
+    };
+    let errors = plan(&input).unwrap_err();
+    assert_eq!(errors[0].field, Field::OverAmbient);
+    assert!(matches!(errors[0].problem, Problem::AboveCritical { .. }));
+}
+
+#[test]
+fn too_little_air_names_the_least_that_would_do() {
+    let input = Input {
+        airflow: Some(VolumeRate::new::<cubic_meter_per_second>(0.05)),
+        ..usual("R-410A")
+    };
+    let errors = plan(&input).unwrap_err();
+    let Problem::TooLittleAir { lowest } = errors[0].problem else {
+        panic!("{errors:?}");
+    };
+    let enough = Input {
+        airflow: Some(lowest * 1.001),
+        ..input
+    };
+    assert!(plan(&enough).is_ok());
+}
