@@ -1,0 +1,194 @@
+//! Numbers as people type them.
+
+use crate::unit::{Kind, Unit};
+
+/// A number as typed, with the unit that stood behind it, if any.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Typed {
+    /// The number.
+    pub number: f64,
+    /// A unit typed behind the number.
+    pub unit: Option<Unit>,
+}
+
+/// Why a text is no number.
+#[derive(Clone, Debug, PartialEq, thiserror::Error)]
+pub enum NumberError {
+    /// There is no number in it, or more than one.
+    #[error("no number")]
+    NotANumber,
+    /// A number with something behind it that is no unit of this kind.
+    #[error("unknown unit {unit}")]
+    UnknownUnit {
+        /// What stood behind the number.
+        unit: String,
+    },
+}
+
+/// Longer texts hold no number that a person means.
+const LONGEST: usize = 40;
+
+/// Reads a number with an optional unit of a kind: `12.5`, `12,5`, `105F`, `-18 °F`, `12 kW`, `1,250 cfm`, `1 250`.
+///
+/// One comma or point is a decimal sign; a comma followed by exactly three digits, in front of a point or of another such
+/// group, parts thousands. A lone comma with three digits behind it, as in `1,250`, is read as thousands only where a second sign
+/// settles it, so it is a decimal sign here.
+///
+/// # Errors
+/// [`NumberError`] for anything else; never panics.
+pub fn parse(kind: Kind, text: &str) -> Result<Typed, NumberError> {
+    let text = text.trim();
+    if text.is_empty() || text.len() > LONGEST {
+        return Err(NumberError::NotANumber);
+    }
+    // Phones type a true minus sign and narrow spaces now and then.
+    let text: String = text
+        .chars()
+        .map(|c| match c {
+            '\u{2212}' | '\u{2013}' => '-',
+            '\u{a0}' | '\u{202f}' | '\u{2009}' => ' ',
+            other => other,
+        })
+        .collect();
+    let end = number_end(&text);
+    let (digits, rest) = text.split_at(end);
+    let number = to_number(digits.trim_end()).ok_or(NumberError::NotANumber)?;
+    let rest = rest.trim();
+    if rest.is_empty() {
+        return Ok(Typed { number, unit: None });
+    }
+    match Unit::parse(kind, rest) {
+        Some(unit) => Ok(Typed {
+            number,
+            unit: Some(unit),
+        }),
+        // A second number behind the first is no unit that anyone misspelt.
+        None if rest.chars().any(|c| c.is_ascii_digit())
+            && rest.starts_with(|c: char| !c.is_alphabetic()) =>
+        {
+            Err(NumberError::NotANumber)
+        }
+        None => Err(NumberError::UnknownUnit {
+            unit: rest.to_owned(),
+        }),
+    }
+}
+
+/// Byte index where the leading number ends.
+fn number_end(text: &str) -> usize {
+    let mut end = 0;
+    let mut characters = text.char_indices().peekable();
+    while let Some((at, c)) = characters.next() {
+        let inside = match c {
+            '0'..='9' | '.' | ',' => true,
+            '+' | '-' => at == 0,
+            ' ' => characters
+                .peek()
+                .is_some_and(|(_, next)| next.is_ascii_digit()),
+            // An exponent only where digits follow: `1e3`, not `1 e`.
+            'e' | 'E' => {
+                let rest = &text[at + 1..];
+                let rest = rest.strip_prefix(['+', '-']).unwrap_or(rest);
+                if !rest.is_empty() && rest.bytes().all(|b| b.is_ascii_digit()) {
+                    return text.len();
+                }
+                false
+            }
+            _ => false,
+        };
+        if !inside {
+            return at;
+        }
+        end = at + c.len_utf8();
+    }
+    end
+}
+
+fn to_number(digits: &str) -> Option<f64> {
+    let plain: String = digits.chars().filter(|c| *c != ' ').collect();
+    let commas = plain.matches(',').count();
+    let points = plain.matches('.').count();
+    let normal = match (commas, points) {
+        (0, _) => plain,
+        (1, 0) => plain.replace(',', "."),
+        // The sign that comes last is the decimal one; the other must part groups of three.
+        (_, 1) if plain.rfind('.') > plain.rfind(',') && in_groups(&plain, ',', '.') => {
+            plain.replace(',', "")
+        }
+        (1, _) if in_groups(&plain, '.', ',') => plain.replace('.', "").replace(',', "."),
+        (_, 0) if in_groups(&plain, ',', '.') => plain.replace(',', ""),
+        _ => return None,
+    };
+    let number: f64 = normal.parse().ok()?;
+    number.is_finite().then_some(number)
+}
+
+fn in_groups(text: &str, group: char, decimal: char) -> bool {
+    let whole = text.split(decimal).next().unwrap_or_default();
+    let mut groups = whole.split(group);
+    let first = groups.next().unwrap_or_default();
+    let first = first.strip_prefix(['+', '-']).unwrap_or(first);
+    (1..=3).contains(&first.len()) && groups.all(|part| part.len() == 3)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    fn plain(text: &str) -> Result<f64, NumberError> {
+        parse(Kind::Temperature, text).map(|typed| typed.number)
+    }
+
+    #[test]
+    fn comma_or_point() {
+        for (text, number) in [
+            ("12.5", 12.5),
+            ("12,5", 12.5),
+            (" -18 ", -18.0),
+            ("\u{2212}18", -18.0),
+            ("+3", 3.0),
+            ("1 250", 1250.0),
+            ("1,250.5", 1250.5),
+            ("1.250,5", 1250.5),
+            ("1,250,000", 1_250_000.0),
+            (".5", 0.5),
+            ("1e3", 1000.0),
+        ] {
+            assert_eq!(plain(text), Ok(number), "{text}");
+        }
+    }
+
+    #[test]
+    fn units_behind_the_number() {
+        let typed = parse(Kind::Temperature, "105F").unwrap();
+        assert_eq!((typed.number, typed.unit), (105.0, Some(Unit::Fahrenheit)));
+        let typed = parse(Kind::Power, "12 kW").unwrap();
+        assert_eq!((typed.number, typed.unit), (12.0, Some(Unit::Kilowatt)));
+    }
+
+    #[test]
+    fn what_is_no_number_is_said_so() {
+        for text in [
+            "",
+            "  ",
+            "abc",
+            "NaN",
+            "inf",
+            "1e999",
+            "--3",
+            "1.2.3",
+            "3-4",
+            ",",
+            "-",
+            &"9".repeat(400),
+        ] {
+            assert_eq!(plain(text), Err(NumberError::NotANumber), "{text}");
+        }
+        assert_eq!(
+            plain("12 kW"),
+            Err(NumberError::UnknownUnit {
+                unit: "kW".to_owned()
+            })
+        );
+    }
+}

@@ -1,0 +1,460 @@
+//! From what was typed to a typed, validated input; every problem at its field.
+
+use uom::si::f64::{Pressure, ThermodynamicTemperature};
+use uom::si::pressure::pascal;
+use winterset_calc::input::{
+    Bearing, Duty, Essentials, Input, Load, Metering, MotorKind, Sensing, usual_evaporating,
+    usual_over_ambient, usual_rated_speed, usual_sensing,
+};
+use winterset_calc::{Field, Given, InputError, Quantity};
+use winterset_refrigerant::{Error, Refrigerant};
+
+use crate::number::{self, NumberError};
+use crate::record::{Entry, System};
+use crate::unit::{Kind, Unit};
+
+/// What is wrong with an entry, and what would be right.
+#[derive(Clone, Debug, PartialEq, thiserror::Error)]
+pub enum Problem {
+    /// Nothing was typed, and nothing can be assumed.
+    #[error("nothing entered")]
+    Missing,
+    /// The text holds no number.
+    #[error("{typed:?} is no number")]
+    NotANumber {
+        /// What was typed.
+        typed: String,
+    },
+    /// The number has a unit that does not go with the field.
+    #[error("{unit:?} is no unit of this field")]
+    UnknownUnit {
+        /// The unit as typed.
+        unit: String,
+        /// The kind of unit that goes with the field.
+        kind: Kind,
+    },
+    /// A count that is not whole.
+    #[error("not a whole number")]
+    NotWhole,
+    /// No choice has this name.
+    #[error("{typed:?} is no choice")]
+    UnknownChoice {
+        /// What the record holds.
+        typed: String,
+        /// The names of the choices.
+        choices: Vec<&'static str>,
+    },
+    /// No refrigerant has this name.
+    #[error("{typed:?} is no refrigerant that is known here")]
+    UnknownRefrigerant {
+        /// What was typed.
+        typed: String,
+    },
+    /// The shares of a typed blend do not make a whole.
+    #[error("the shares sum to {sum}")]
+    BlendSum {
+        /// What they sum to.
+        sum: f64,
+    },
+    /// Both of two fields that stand for each other are filled in.
+    #[error("either this or {}, not both", .other.key())]
+    EitherOr {
+        /// The other field.
+        other: Field,
+    },
+    /// A number, but not one that the models hold for.
+    #[error(transparent)]
+    Calc(#[from] winterset_calc::Problem),
+}
+
+/// A problem at a field.
+#[derive(Clone, Debug, PartialEq, thiserror::Error)]
+#[error("{}: {problem}", .field.key())]
+pub struct FieldError {
+    /// The field that would have to change.
+    pub field: Field,
+    /// What is wrong with it.
+    pub problem: Problem,
+}
+
+impl From<InputError> for FieldError {
+    fn from(error: InputError) -> Self {
+        Self {
+            field: error.field,
+            problem: error.problem.into(),
+        }
+    }
+}
+
+/// What a number at a field measures; `None` for choices and the refrigerant.
+pub fn kind_of(field: Field) -> Option<Kind> {
+    Some(match field {
+        Field::CoolingCapacity | Field::HeatRejected => Kind::Power,
+        Field::OutdoorLow | Field::KnownOutdoor | Field::Evaporating | Field::CompressorLowest => {
+            Kind::Temperature
+        }
+        Field::OverAmbient | Field::ThrottlingRange => Kind::Difference,
+        Field::Fans => Kind::Count,
+        Field::Airflow => Kind::Airflow,
+        Field::Voltage => Kind::Voltage,
+        Field::Frequency => Kind::Frequency,
+        Field::RatedSpeed => Kind::Speed,
+        Field::Elevation => Kind::Elevation,
+        Field::IdleAirflow => Kind::Share,
+        Field::Refrigerant
+        | Field::Metering
+        | Field::Motor
+        | Field::Bearing
+        | Field::Duty
+        | Field::Sensing => {
+            return None;
+        }
+    })
+}
+
+/// What a blank field is taken to be.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub enum Assumed {
+    /// A value.
+    Value(Quantity),
+    /// The key of a choice.
+    Choice(&'static str),
+    /// Worked out from other answers.
+    WorkedOut,
+    /// Nothing: the field needs an answer.
+    Nothing,
+    /// Nothing: the field may stay blank.
+    LeftOut,
+}
+
+/// The refrigerant that a text names: a designation (`R-454B`, `454b`), or a blend by mass as
+/// `R-32/R-1234yf 68.9/31.1`, in percent or in fractions.
+///
+/// # Errors
+/// [`Problem::UnknownRefrigerant`] or [`Problem::BlendSum`].
+pub fn read_refrigerant(typed: &str) -> Result<Refrigerant, Problem> {
+    let typed = typed.trim();
+    let unknown = || Problem::UnknownRefrigerant {
+        typed: typed.to_owned(),
+    };
+    if !typed.contains('/') {
+        return Refrigerant::named(typed).map_err(|_| unknown());
+    }
+    let (names, shares) = typed
+        .split_once(|c: char| c.is_whitespace() || c == '(')
+        .ok_or_else(unknown)?;
+    let shares: Vec<f64> = shares
+        .trim()
+        .trim_matches(['(', ')', '%'])
+        .split('/')
+        .map(|share| number::parse(Kind::Count, share).map(|typed| typed.number))
+        .collect::<Result<_, _>>()
+        .map_err(|_| unknown())?;
+    let names: Vec<&str> = names.split('/').collect();
+    if names.len() != shares.len() {
+        return Err(unknown());
+    }
+    let sum: f64 = shares.iter().sum();
+    // Percent where the shares sum to about a hundred.
+    let whole = if sum > 1.5 { 100.0 } else { 1.0 };
+    let parts: Vec<(&str, f64)> = names
+        .into_iter()
+        .zip(shares)
+        .map(|(name, share)| (name, share / whole))
+        .collect();
+    Refrigerant::blend(&parts).map_err(|error| match error {
+        Error::CompositionSum { sum } => Problem::BlendSum { sum },
+        _ => unknown(),
+    })
+}
+
+/// Reads one record, gathering every problem.
+struct Reader<'a> {
+    system: &'a System,
+    errors: Vec<FieldError>,
+}
+
+impl Reader<'_> {
+    fn fail(&mut self, field: Field, problem: Problem) {
+        self.errors.push(FieldError { field, problem });
+    }
+
+    fn entry(&self, field: Field) -> Option<&Entry> {
+        self.system.entry(field).filter(|entry| !entry.is_blank())
+    }
+
+    fn quantity(&mut self, field: Field) -> Option<Quantity> {
+        let entry = self.entry(field)?;
+        match read_quantity(field, entry) {
+            Ok(quantity) => Some(quantity),
+            Err(problem) => {
+                self.fail(field, problem);
+                None
+            }
+        }
+    }
+
+    fn choice<T: Copy>(
+        &mut self,
+        field: Field,
+        from_key: impl Fn(&str) -> Option<T>,
+        choices: impl Iterator<Item = &'static str>,
+    ) -> Option<T> {
+        let typed = self.entry(field)?.typed.trim().to_owned();
+        let choice = from_key(&typed);
+        if choice.is_none() {
+            let choices = choices.collect();
+            self.fail(field, Problem::UnknownChoice { typed, choices });
+        }
+        choice
+    }
+
+    fn refrigerant(&mut self) -> Option<Refrigerant> {
+        let Some(entry) = self.entry(Field::Refrigerant) else {
+            self.fail(Field::Refrigerant, Problem::Missing);
+            return None;
+        };
+        match read_refrigerant(&entry.typed) {
+            Ok(refrigerant) => Some(refrigerant),
+            Err(problem) => {
+                self.fail(Field::Refrigerant, problem);
+                None
+            }
+        }
+    }
+
+    fn load(&mut self) -> Option<Load> {
+        let both = self.entry(Field::CoolingCapacity).is_some()
+            && self.entry(Field::HeatRejected).is_some();
+        if both {
+            self.fail(
+                Field::HeatRejected,
+                Problem::EitherOr {
+                    other: Field::CoolingCapacity,
+                },
+            );
+        }
+        if self.entry(Field::HeatRejected).is_some() && !both {
+            return match self.quantity(Field::HeatRejected)? {
+                Quantity::Power(heat) => Some(Load::Rejected(heat)),
+                _ => None,
+            };
+        }
+        if self.entry(Field::CoolingCapacity).is_none() {
+            self.fail(Field::CoolingCapacity, Problem::Missing);
+            return None;
+        }
+        match self.quantity(Field::CoolingCapacity)? {
+            Quantity::Power(cooling) => Some(Load::Cooling(cooling)),
+            _ => None,
+        }
+    }
+
+    fn outdoor_low(&mut self) -> Option<ThermodynamicTemperature> {
+        if self.entry(Field::OutdoorLow).is_none() {
+            self.fail(Field::OutdoorLow, Problem::Missing);
+            return None;
+        }
+        match self.quantity(Field::OutdoorLow)? {
+            Quantity::Temperature(low) => Some(low),
+            _ => None,
+        }
+    }
+}
+
+/// The quantity typed at a field, inside the field's range.
+fn read_quantity(field: Field, entry: &Entry) -> Result<Quantity, Problem> {
+    let kind = kind_of(field).ok_or_else(|| Problem::NotANumber {
+        typed: entry.typed.clone(),
+    })?;
+    let typed = number::parse(kind, &entry.typed).map_err(|error| match error {
+        NumberError::NotANumber => Problem::NotANumber {
+            typed: entry.typed.clone(),
+        },
+        NumberError::UnknownUnit { unit } => Problem::UnknownUnit { unit, kind },
+    })?;
+    let beside = entry.unit.as_deref().unwrap_or_default();
+    let unit = match typed.unit {
+        Some(unit) => unit,
+        None if beside.is_empty() => Unit::of(kind).next().ok_or_else(|| Problem::UnknownUnit {
+            unit: String::new(),
+            kind,
+        })?,
+        None => Unit::parse(kind, beside).ok_or_else(|| Problem::UnknownUnit {
+            unit: beside.to_owned(),
+            kind,
+        })?,
+    };
+    if kind == Kind::Count && typed.number.fract() != 0.0 {
+        return Err(Problem::NotWhole);
+    }
+    // No field takes a pressure, so no atmosphere comes in.
+    let quantity = unit.quantity(typed.number, Pressure::new::<pascal>(0.0));
+    field.check(quantity)?;
+    Ok(quantity)
+}
+
+macro_rules! take {
+    ($reader:ident, $input:ident . $slot:ident, $field:ident, $variant:ident) => {
+        if let Some(Quantity::$variant(value)) = $reader.quantity(Field::$field) {
+            $input.$slot = Given::entered(value);
+        }
+    };
+}
+
+macro_rules! choose {
+    ($reader:ident, $input:ident . $slot:ident, $field:ident, $choice:ident) => {
+        if let Some(value) = $reader.choice(
+            Field::$field,
+            $choice::from_key,
+            $choice::ALL.iter().map(|choice| choice.key()),
+        ) {
+            $input.$slot = Given::entered(value);
+        }
+    };
+}
+
+impl System {
+    /// The input that the record stands for.
+    ///
+    /// # Errors
+    /// Every field that is missing or wrong, in the order of a form.
+    pub fn read(&self) -> Result<Input, Vec<FieldError>> {
+        let mut reader = Reader {
+            system: self,
+            errors: Vec::new(),
+        };
+        let refrigerant = reader.refrigerant();
+        let load = reader.load();
+        let outdoor_low = reader.outdoor_low();
+        let duty = Given::or_assume(
+            reader.choice(
+                Field::Duty,
+                Duty::from_key,
+                Duty::ALL.iter().map(|duty| duty.key()),
+            ),
+            Duty::RoomCooling,
+        );
+        // Where an essential is wrong the rest is read all the same, for its own errors, against a stand-in that goes no further.
+        let stand_in = Essentials {
+            refrigerant: match refrigerant.clone().or_else(any_refrigerant) {
+                Some(refrigerant) => refrigerant,
+                None => return Err(reader.errors),
+            },
+            load: load.unwrap_or(Load::Cooling(Default::default())),
+            outdoor_low: outdoor_low.unwrap_or_default(),
+        };
+        let mut input = Input::assume(stand_in, duty);
+        choose!(reader, input.metering, Metering, Metering);
+        choose!(reader, input.motor, Motor, MotorKind);
+        choose!(reader, input.bearing, Bearing, Bearing);
+        take!(reader, input.voltage, Voltage, Voltage);
+        take!(reader, input.over_ambient, OverAmbient, Difference);
+        take!(reader, input.known_outdoor, KnownOutdoor, Temperature);
+        take!(reader, input.evaporating, Evaporating, Temperature);
+        take!(reader, input.fans, Fans, Count);
+        if let Some(Quantity::Airflow(airflow)) = reader.quantity(Field::Airflow) {
+            input.airflow = Some(airflow);
+        }
+        take!(reader, input.frequency, Frequency, Frequency);
+        input.rated_speed = Given::assumed(usual_rated_speed(input.frequency.value));
+        take!(reader, input.rated_speed, RatedSpeed, Speed);
+        take!(reader, input.elevation, Elevation, Elevation);
+        choose!(reader, input.sensing, Sensing, Sensing);
+        take!(reader, input.throttling_range, ThrottlingRange, Difference);
+        if let Some(Quantity::Temperature(lowest)) = reader.quantity(Field::CompressorLowest) {
+            input.compressor_lowest = Some(lowest);
+        }
+        take!(reader, input.idle_airflow, IdleAirflow, Ratio);
+        if reader.errors.is_empty() {
+            Ok(input)
+        } else {
+            Err(reader.errors)
+        }
+    }
+
+    /// What a field is taken to be while it is blank, as far as the other answers tell.
+    pub fn assumed(&self, field: Field) -> Assumed {
+        let duty = self
+            .entry(Field::Duty)
+            .and_then(|entry| Duty::from_key(entry.typed.trim()))
+            .unwrap_or(Duty::RoomCooling);
+        match field {
+            Field::Refrigerant | Field::CoolingCapacity | Field::OutdoorLow => {
+                return Assumed::Nothing;
+            }
+            Field::HeatRejected | Field::CompressorLowest => return Assumed::LeftOut,
+            Field::Airflow => return Assumed::WorkedOut,
+            Field::Evaporating => {
+                return Assumed::Value(Quantity::Temperature(usual_evaporating(duty)));
+            }
+            Field::OverAmbient => {
+                return Assumed::Value(Quantity::Difference(usual_over_ambient(duty)));
+            }
+            Field::Sensing => {
+                let refrigerant = self
+                    .entry(Field::Refrigerant)
+                    .and_then(|entry| read_refrigerant(&entry.typed).ok());
+                return refrigerant.map_or(Assumed::WorkedOut, |refrigerant| {
+                    Assumed::Choice(usual_sensing(&refrigerant).key())
+                });
+            }
+            _ => {}
+        }
+        let Some(refrigerant) = any_refrigerant() else {
+            return Assumed::Nothing;
+        };
+        let usual = Input::assume(
+            Essentials {
+                refrigerant,
+                load: Load::Cooling(Default::default()),
+                outdoor_low: Default::default(),
+            },
+            Given::assumed(duty),
+        );
+        let entered_frequency = self
+            .entry(Field::Frequency)
+            .and_then(|entry| read_quantity(Field::Frequency, entry).ok());
+        match field {
+            Field::Metering => Assumed::Choice(usual.metering.value.key()),
+            Field::Motor => Assumed::Choice(usual.motor.value.key()),
+            Field::Bearing => Assumed::Choice(usual.bearing.value.key()),
+            Field::Duty => Assumed::Choice(duty.key()),
+            Field::Voltage => Assumed::Value(Quantity::Voltage(usual.voltage.value)),
+            Field::KnownOutdoor => Assumed::Value(Quantity::Temperature(usual.known_outdoor.value)),
+            Field::Fans => Assumed::Value(Quantity::Count(usual.fans.value)),
+            Field::Frequency => Assumed::Value(Quantity::Frequency(usual.frequency.value)),
+            Field::RatedSpeed => Assumed::Value(Quantity::Speed(match entered_frequency {
+                Some(Quantity::Frequency(frequency)) => usual_rated_speed(frequency),
+                _ => usual.rated_speed.value,
+            })),
+            Field::Elevation => Assumed::Value(Quantity::Elevation(usual.elevation.value)),
+            Field::ThrottlingRange => {
+                Assumed::Value(Quantity::Difference(usual.throttling_range.value))
+            }
+            Field::IdleAirflow => Assumed::Value(Quantity::Ratio(usual.idle_airflow.value)),
+            Field::Refrigerant
+            | Field::CoolingCapacity
+            | Field::OutdoorLow
+            | Field::HeatRejected
+            | Field::CompressorLowest
+            | Field::Airflow
+            | Field::Evaporating
+            | Field::OverAmbient
+            | Field::Sensing => Assumed::Nothing,
+        }
+    }
+
+    /// The plan that the record stands for.
+    ///
+    /// # Errors
+    /// Every field that is missing or wrong, or that does not go with the others.
+    pub fn plan(&self) -> Result<winterset_calc::Plan, Vec<FieldError>> {
+        winterset_calc::plan(&self.read()?)
+            .map_err(|errors| errors.into_iter().map(FieldError::from).collect())
+    }
+}
+
+fn any_refrigerant() -> Option<Refrigerant> {
+    Refrigerant::all().find_map(|designation| Refrigerant::named(designation).ok())
+}
