@@ -1,0 +1,202 @@
+//! Questions, help and choices of the inputs.
+
+use uom::si::f64::Pressure;
+use uom::si::pressure::pascal;
+use winterset_calc::{Field, Quantity};
+
+use crate::language::FieldWords;
+use crate::units::Units;
+
+pub(super) fn field(field: Field) -> FieldWords {
+    let (ask, help) = match field {
+        Field::Refrigerant => (
+            "Refrigerant",
+            "What the circuit holds now: read the nameplate and any retrofit label. A blend of your own is written by mass, as R-32/R-1234yf 68.9/31.1.",
+        ),
+        Field::CoolingCapacity => (
+            "Nominal cooling capacity",
+            "From the nameplate or the data sheet, at the evaporating and condensing temperature the system was chosen for.",
+        ),
+        Field::HeatRejected => (
+            "Heat rejected at the condenser",
+            "In place of the cooling capacity, where the condenser's own data sheet is at hand: at the same temperature difference as below.",
+        ),
+        Field::OutdoorLow => (
+            "Lowest outdoor temperature",
+            "The coldest that this site sees while cooling is needed. A design low for the place will do.",
+        ),
+        Field::Metering => (
+            "Metering device",
+            "What feeds the evaporator. A balanced port is marked so on the valve or in its data sheet.",
+        ),
+        Field::Motor => (
+            "Condenser fan motor",
+            "A run capacitor on a single-phase motor means permanent split capacitor. Three wires and no capacitor mean three-phase. A motor with a box of electronics is electronically commutated.",
+        ),
+        Field::Bearing => (
+            "Bearing of the fan motor",
+            "On the nameplate or in the data sheet. A sleeve bearing needs speed to keep its oil film.",
+        ),
+        Field::Voltage => (
+            "Supply voltage at the fan",
+            "Measured at the fan's terminals under load, or the nominal supply.",
+        ),
+        Field::Duty => (
+            "What is cooled",
+            "Sets the usual evaporating temperature and condensing over ambient until you enter them.",
+        ),
+        Field::OverAmbient => (
+            "Condensing over ambient",
+            "On a day with the fans at full speed: saturation (dew) at the head pressure, less the temperature of the air going into the coil.",
+        ),
+        Field::KnownOutdoor => (
+            "Outdoor temperature of that reading",
+            "The air going into the condenser when the reading above was taken, or the design value of the data sheet.",
+        ),
+        Field::Evaporating => (
+            "Evaporating temperature",
+            "Saturation (dew) at the suction pressure when the system runs steadily.",
+        ),
+        Field::Fans => (
+            "Number of condenser fans",
+            "All on this circuit's condenser.",
+        ),
+        Field::Airflow => (
+            "Airflow, all fans at full speed",
+            "From the condenser's data sheet. Left blank, it is worked out for a usual condenser.",
+        ),
+        Field::Frequency => ("Supply frequency", "50 or 60 Hz."),
+        Field::RatedSpeed => (
+            "Nameplate speed of the fan motor",
+            "In revolutions a minute, at full load.",
+        ),
+        Field::Elevation => (
+            "Height above sea level",
+            "Thin air carries less heat, and gauge pressure stands on less of it.",
+        ),
+        Field::Sensing => (
+            "What the controller senses",
+            "Coil temperature suits refrigerants with little glide; liquid pressure suits any.",
+        ),
+        Field::ThrottlingRange => (
+            "Throttling range",
+            "From minimum to full output, as a span of condensing temperature. Narrow holds tighter and hunts sooner.",
+        ),
+        Field::CompressorLowest => (
+            "Lowest condensing temperature of the compressor",
+            "From the maker's operating envelope at your evaporating temperature, if you have it.",
+        ),
+        Field::IdleAirflow => (
+            "Airflow with the fans off",
+            "What wind and natural draft still move, as a share of full. More on an open roof, less behind a baffle.",
+        ),
+    };
+    FieldWords { ask, help }
+}
+
+pub(super) fn usual(field: Field, units: Units) -> Option<String> {
+    let between = |low: &str, high: &str| Some(format!("{low} to {high}"));
+    let temperature = |low: f64, high: f64| {
+        let write = |degrees: f64| {
+            let value = uom::si::f64::ThermodynamicTemperature::new::<
+                uom::si::thermodynamic_temperature::degree_celsius,
+            >(degrees);
+            units
+                .brief(&Quantity::Temperature(value), Pressure::new::<pascal>(0.0))
+                .to_string()
+        };
+        between(&write(low), &write(high))
+    };
+    let difference = |low: f64, high: f64| {
+        let write = |kelvin: f64| {
+            let value = uom::si::f64::TemperatureInterval::new::<
+                uom::si::temperature_interval::kelvin,
+            >(kelvin);
+            units
+                .brief(&Quantity::Difference(value), Pressure::new::<pascal>(0.0))
+                .to_string()
+        };
+        between(&write(low), &write(high))
+    };
+    match field {
+        Field::OutdoorLow => temperature(-35.0, 0.0),
+        Field::KnownOutdoor => temperature(20.0, 38.0),
+        Field::Evaporating => temperature(-30.0, 7.0),
+        Field::CompressorLowest => temperature(10.0, 30.0),
+        Field::OverAmbient => difference(8.0, 17.0),
+        Field::ThrottlingRange => difference(4.0, 10.0),
+        Field::Fans => between("1", "8"),
+        Field::Voltage => between("120", "600 V"),
+        Field::Frequency => Some("50 or 60 Hz".to_owned()),
+        Field::RatedSpeed => between("825", "1550 rpm"),
+        Field::IdleAirflow => between("5", "25 %"),
+        Field::Elevation
+        | Field::Airflow
+        | Field::Refrigerant
+        | Field::CoolingCapacity
+        | Field::HeatRejected
+        | Field::Metering
+        | Field::Motor
+        | Field::Bearing
+        | Field::Duty
+        | Field::Sensing => None,
+    }
+}
+
+pub(super) fn choice(field: Field, key: &str) -> &'static str {
+    match (field, key) {
+        (Field::Duty, "room-cooling") => "Rooms, cabinets, archives",
+        (Field::Duty, "cooler") => "Cooler or cellar",
+        (Field::Duty, "freezer") => "Freezer",
+        (Field::Motor, "permanent-split-capacitor") => "Permanent split capacitor",
+        (Field::Motor, "shaded-pole") => "Shaded pole",
+        (Field::Motor, "electronically-commutated") => "Electronically commutated",
+        (Field::Motor, "three-phase") => "Three-phase",
+        (Field::Bearing, "ball") => "Ball bearing",
+        (Field::Bearing, "sleeve") => "Sleeve bearing",
+        (Field::Metering, "txv-conventional") => "TXV, conventional port",
+        (Field::Metering, "txv-balanced") => "TXV, balanced port",
+        (Field::Metering, "electronic-valve") => "Electronic expansion valve",
+        (Field::Metering, "fixed-orifice") => "Fixed orifice or capillary",
+        (Field::Sensing, "coil-temperature") => "Coil temperature",
+        (Field::Sensing, "liquid-pressure") => "Liquid-line pressure",
+        _ => "Unknown choice",
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use winterset_calc::input::{Bearing, Duty, Metering, MotorKind, Sensing};
+
+    #[test]
+    fn every_choice_has_its_words() {
+        let keys = [
+            (
+                Field::Duty,
+                Duty::ALL.iter().map(|c| c.key()).collect::<Vec<_>>(),
+            ),
+            (
+                Field::Motor,
+                MotorKind::ALL.iter().map(|c| c.key()).collect(),
+            ),
+            (
+                Field::Bearing,
+                Bearing::ALL.iter().map(|c| c.key()).collect(),
+            ),
+            (
+                Field::Metering,
+                Metering::ALL.iter().map(|c| c.key()).collect(),
+            ),
+            (
+                Field::Sensing,
+                Sensing::ALL.iter().map(|c| c.key()).collect(),
+            ),
+        ];
+        for (field, keys) in keys {
+            for key in keys {
+                assert_ne!(choice(field, key), "Unknown choice", "{field:?} {key}");
+            }
+        }
+    }
+}

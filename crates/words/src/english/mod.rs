@@ -1,0 +1,86 @@
+//! English.
+
+mod fields;
+mod plan;
+mod problems;
+mod rules;
+pub mod screen;
+
+use winterset_calc::input::Sensing;
+use winterset_calc::need::NeedPart;
+use winterset_calc::settings::SettingsNote;
+use winterset_calc::{Action, Basis, Caution, Field, Method, Plan, Rule, Verdict};
+use winterset_profile::{Problem, share::ShareError};
+
+use crate::language::{FieldWords, Part, RuleWords, Words};
+use crate::units::Units;
+
+/// English.
+#[derive(Clone, Copy, Debug)]
+pub struct English;
+
+impl Words for English {
+    fn field(&self, field: Field) -> FieldWords {
+        fields::field(field)
+    }
+
+    fn usual(&self, field: Field, units: Units) -> Option<String> {
+        fields::usual(field, units)
+    }
+
+    fn choice(&self, field: Field, key: &str) -> &'static str {
+        fields::choice(field, key)
+    }
+
+    fn problem(&self, field: Field, problem: &Problem, units: Units) -> String {
+        problems::problem(field, problem, units)
+    }
+
+    fn share_error(&self, error: &ShareError) -> &'static str {
+        problems::share_error(error)
+    }
+
+    fn rule(&self, rule: Rule) -> RuleWords {
+        rules::rule(rule)
+    }
+
+    fn source(&self, rule: Rule) -> &'static str {
+        rule.source()
+    }
+
+    fn verdict(&self, verdict: Verdict, plan: &Plan, units: Units) -> String {
+        plan::verdict(verdict, plan, units)
+    }
+
+    fn action(&self, action: Action) -> &'static str {
+        plan::action(action)
+    }
+
+    fn caution(&self, caution: Caution) -> Part {
+        plan::caution(caution)
+    }
+
+    fn need_part(&self, part: NeedPart) -> RuleWords {
+        plan::need_part(part)
+    }
+
+    fn note(&self, note: SettingsNote, units: Units) -> String {
+        plan::note(note, units)
+    }
+
+    fn sensing(&self, sensing: Sensing) -> RuleWords {
+        plan::sensing(sensing)
+    }
+
+    fn basis(&self, basis: Basis) -> &'static str {
+        match basis {
+            Basis::Assumed => "assumed",
+            Basis::Entered => "entered",
+            Basis::Computed => "computed",
+        }
+    }
+
+    fn method(&self, method: Method) -> RuleWords {
+        plan::method(method)
+    }
+}

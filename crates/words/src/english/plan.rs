@@ -1,0 +1,169 @@
+//! Verdict, actions, cautions and remarks of a plan.
+
+use uom::si::f64::{Pressure, ThermodynamicTemperature};
+use uom::si::pressure::pascal;
+use winterset_calc::input::{MotorKind, Sensing};
+use winterset_calc::need::NeedPart;
+use winterset_calc::settings::SettingsNote;
+use winterset_calc::{Action, Caution, Method, Plan, Quantity, Verdict};
+
+use crate::language::{Part, RuleWords};
+use crate::units::Units;
+
+pub(super) fn verdict(verdict: Verdict, plan: &Plan, units: Units) -> String {
+    let show = |temperature: ThermodynamicTemperature| {
+        units
+            .brief(&Quantity::Temperature(temperature), plan.atmosphere.value)
+            .to_string()
+    };
+    match verdict {
+        Verdict::NotNeeded { limit, low } => format!(
+            "Not needed: with the fan at full speed head pressure holds to {}; this site sees {}.",
+            show(limit),
+            show(low)
+        ),
+        Verdict::Holds { limit, low } => match plan.input.motor.value {
+            MotorKind::PermanentSplitCapacitor | MotorKind::ShadedPole => format!(
+                "Holds to {} with the values below; this site sees {}.",
+                show(limit),
+                show(low)
+            ),
+            motor => format!(
+                "{} Driven as it asks, it holds to {}; this site sees {}.",
+                refuses(motor),
+                show(limit),
+                show(low)
+            ),
+        },
+        Verdict::FallsShort { limit, low } => match plan.input.motor.value {
+            MotorKind::PermanentSplitCapacitor | MotorKind::ShadedPole => format!(
+                "Holds only to {} with the values below; this site sees {}.",
+                show(limit),
+                show(low)
+            ),
+            motor => format!(
+                "{} Driven as it asks, it holds only to {}; this site sees {}.",
+                refuses(motor),
+                show(limit),
+                show(low)
+            ),
+        },
+    }
+}
+
+fn refuses(motor: MotorKind) -> &'static str {
+    match motor {
+        MotorKind::ElectronicallyCommutated => {
+            "An electronically commutated motor takes no voltage speed control."
+        }
+        MotorKind::ThreePhase => "A three-phase motor takes no single-phase voltage speed control.",
+        MotorKind::PermanentSplitCapacitor | MotorKind::ShadedPole => "",
+    }
+}
+
+pub(super) fn action(action: Action) -> &'static str {
+    match action {
+        Action::LeaveFanAlone => "Leave the fan at full speed.",
+        Action::EnterValues => "Enter the values below on the controller.",
+        Action::AddBaffleOrFlood => {
+            "Add a wind baffle or flood the condenser for the coldest days."
+        }
+        Action::UseSpeedInput => {
+            "Slow it by its own speed input, 0 to 10 V or pulse width, from a controller that puts out that signal."
+        }
+        Action::UseFrequencyDrive => {
+            "Slow it by a frequency drive made for the motor, or cycle and stage the fans."
+        }
+    }
+}
+
+pub(super) fn caution(caution: Caution) -> Part {
+    let (title, text) = match caution {
+        Caution::Roof => (
+            "Roof and ice",
+            "A fall kills. Keep back from the edge or tie off, and do not work alone on an icy roof.",
+        ),
+        Caution::Mains => (
+            "Mains",
+            "The fan and the controller carry mains voltage, also when the fan stands still. Lock the supply off and prove it dead with a meter you have just checked on a live source. Follow your local code and the maker's instructions.",
+        ),
+        Caution::Capacitor => (
+            "Run capacitor",
+            "It stays charged after the supply is off. Discharge it through a resistor made for it and measure before you touch.",
+        ),
+        Caution::RotatingFan => (
+            "Rotating fan",
+            "A controlled fan starts by itself, also from rest at low speed. Isolate it before hands go near, and refit the guard.",
+        ),
+        Caution::Pressure => (
+            "Pressure",
+            "Refrigerant under pressure burns skin and eyes. Wear gloves and goggles, and leave opened circuits to licensed hands.",
+        ),
+        Caution::Flammable => (
+            "Flammable refrigerant",
+            "This refrigerant can burn. Keep sparks and flames away, air the place, test for leaks first, and use tools and controls allowed for its class.",
+        ),
+    };
+    Part { title, text }
+}
+
+pub(super) fn need_part(part: NeedPart) -> RuleWords {
+    let (name, reason) = match part {
+        NeedPart::MeteringDevice => (
+            "The metering device",
+            "Below this head pressure it starves the evaporator. A balanced-port or an electronic valve would ask for less.",
+        ),
+        NeedPart::Compressor => (
+            "The compressor",
+            "Below this head pressure it leaves its operating envelope. The maker's own limit may be lower.",
+        ),
+    };
+    RuleWords { name, reason }
+}
+
+pub(super) fn note(note: SettingsNote, units: Units) -> String {
+    let show = |span| {
+        units
+            .show(&Quantity::Difference(span), Pressure::new::<pascal>(0.0))
+            .to_string()
+    };
+    match note {
+        SettingsNote::RangeNarrowed { wanted, used } => format!(
+            "The throttling range is narrowed from {} to {} so that the fan still reaches full speed at the known point.",
+            show(wanted),
+            show(used)
+        ),
+        SettingsNote::NeedNearKnownPoint => {
+            "The pressure need lies so near the known point that the fan would not reach full speed there. Check the known point, or lower the need with a balanced-port or an electronic valve.".to_owned()
+        }
+    }
+}
+
+pub(super) fn sensing(sensing: Sensing) -> RuleWords {
+    let (name, reason) = match sensing {
+        Sensing::CoilTemperature => (
+            "Coil temperature",
+            "Sensor on a return bend in the two-phase part of the coil, about two thirds of the way up, strapped and insulated. Common practice: follow the controller's instructions.",
+        ),
+        Sensing::LiquidPressure => (
+            "Liquid-line pressure",
+            "Transducer on the liquid line at the condenser. This refrigerant glides, or you chose it: pressure does not depend on where a sensor sits.",
+        ),
+    };
+    RuleWords { name, reason }
+}
+
+pub(super) fn method(method: Method) -> RuleWords {
+    let (name, reason) = match method {
+        Method::FullFan => ("Full fan", "All fans at full speed always."),
+        Method::OnOff => (
+            "On/off fan",
+            "All fans on one pressure switch. Head pressure saws between the two switching points.",
+        ),
+        Method::SpeedControl => (
+            "Speed control",
+            "All fans slowed together by the values of the settings sheet.",
+        ),
+    };
+    RuleWords { name, reason }
+}

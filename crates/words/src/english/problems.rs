@@ -1,0 +1,158 @@
+//! What is wrong, and what would be right.
+
+use uom::si::f64::Pressure;
+use uom::si::pressure::pascal;
+use winterset_calc::{Field, Problem as CalcProblem, Quantity};
+use winterset_profile::share::ShareError;
+use winterset_profile::{Kind, Problem, Unit};
+
+use crate::units::Units;
+
+pub(super) fn problem(field: Field, problem: &Problem, units: Units) -> String {
+    match problem {
+        Problem::Missing => match field {
+            Field::Refrigerant => "Enter the refrigerant, such as R-410A.".to_owned(),
+            Field::CoolingCapacity => {
+                "Enter the cooling capacity, or the heat rejected in its place.".to_owned()
+            }
+            Field::OutdoorLow => {
+                "Enter the lowest outdoor temperature that this site sees.".to_owned()
+            }
+            _ => "Enter a value.".to_owned(),
+        },
+        Problem::NotANumber { .. } => format!("Enter a number{}.", example(field, units)),
+        Problem::UnknownUnit { unit, kind } => {
+            let allowed: Vec<&str> = Unit::of(*kind)
+                .map(Unit::symbol)
+                .filter(|s| !s.is_empty())
+                .collect();
+            match (unit.is_empty(), allowed.is_empty()) {
+                (_, true) => format!("Enter a plain number without “{unit}”."),
+                (true, _) => format!("Choose a unit: {}.", allowed.join(", ")),
+                _ => format!("“{unit}” is not a unit here. Use {}.", allowed.join(", ")),
+            }
+        }
+        Problem::NotWhole => "Enter a whole number.".to_owned(),
+        Problem::UnknownChoice { .. } => "Choose one of the answers offered.".to_owned(),
+        Problem::UnknownRefrigerant { typed } => format!(
+            "“{}” is not known here. Enter a designation such as R-410A, or a blend by mass such as R-32/R-1234yf 68.9/31.1.",
+            cut(typed)
+        ),
+        Problem::BlendSum { sum } => {
+            let percent = if *sum > 1.5 { *sum } else { 100.0 * sum };
+            format!("The shares come to {percent:.1} %. They must come to 100 %.")
+        }
+        Problem::EitherOr { .. } => {
+            "Enter either the cooling capacity or the heat rejected, and clear the other."
+                .to_owned()
+        }
+        Problem::Calc(problem) => calc_problem(field, problem, units),
+    }
+}
+
+fn calc_problem(field: Field, problem: &CalcProblem, units: Units) -> String {
+    let show = |quantity: Quantity| {
+        units
+            .show(&quantity, Pressure::new::<pascal>(0.0))
+            .to_string()
+    };
+    let brief = |quantity: Quantity| {
+        units
+            .brief(&quantity, Pressure::new::<pascal>(0.0))
+            .to_string()
+    };
+    match problem {
+        CalcProblem::OutOfRange { low, high } => {
+            format!("Enter a value from {} to {}.", brief(*low), brief(*high))
+        }
+        CalcProblem::AboveCritical {
+            condensing,
+            highest,
+        } => {
+            let lower = match field {
+                Field::CompressorLowest => "Enter a lower condensing temperature.",
+                Field::ThrottlingRange => "Enter a narrower throttling range.",
+                _ => "Enter a lower outdoor temperature or a smaller difference.",
+            };
+            format!(
+                "This would condense at {}; this refrigerant condenses only up to about {}. {lower}",
+                show(Quantity::Temperature(*condensing)),
+                show(Quantity::Temperature(*highest)),
+            )
+        }
+        CalcProblem::EvaporatingAboveCondensing { highest } => format!(
+            "Evaporating must lie below condensing. Enter at most {}.",
+            show(Quantity::Temperature(*highest))
+        ),
+        CalcProblem::TooLittleAir { lowest } => format!(
+            "This little air cannot carry the heat at that difference. Enter at least {}, or check the capacity and the difference.",
+            show(Quantity::Airflow(*lowest))
+        ),
+        CalcProblem::NoSynchronousSpeed { synchronous } => format!(
+            "No induction motor on this supply runs at that speed. The synchronous speed above it is {}; enter a nameplate speed a little below a synchronous speed.",
+            show(Quantity::Speed(*synchronous))
+        ),
+        CalcProblem::Refrigerant(error) => match field {
+            Field::Refrigerant => format!("The properties of this refrigerant fail here: {error}."),
+            _ => format!("With this value the refrigerant leaves its range: {error}."),
+        },
+    }
+}
+
+/// An example of a right answer, in the person's units.
+fn example(field: Field, units: Units) -> String {
+    let Some(kind) = winterset_profile::kind_of(field) else {
+        return String::new();
+    };
+    let american = units.unit(Kind::Temperature) == Unit::Fahrenheit;
+    let text = match field {
+        Field::OutdoorLow if american => "-10",
+        Field::OutdoorLow => "-20",
+        Field::KnownOutdoor if american => "95",
+        Field::KnownOutdoor => "35",
+        Field::OverAmbient if american => "25",
+        Field::OverAmbient => "14",
+        _ => match kind {
+            Kind::Temperature if american => "40",
+            Kind::Temperature => "5",
+            Kind::Difference if american => "14",
+            Kind::Difference => "8",
+            Kind::Power if american => "36000",
+            Kind::Power => "10.5",
+            Kind::Airflow if american => "3500",
+            Kind::Airflow => "6000",
+            Kind::Elevation if american => "1200",
+            Kind::Elevation => "400",
+            Kind::Voltage => "230",
+            Kind::Frequency => "60",
+            Kind::Speed => "1075",
+            Kind::Share => "10",
+            Kind::Count => "2",
+            Kind::Pressure => "250",
+        },
+    };
+    format!(", such as {text}")
+}
+
+/// Enough of what was typed to recognise it by.
+fn cut(typed: &str) -> String {
+    const LONGEST: usize = 24;
+    if typed.chars().count() <= LONGEST {
+        return typed.to_owned();
+    }
+    let head: String = typed.chars().take(LONGEST).collect();
+    format!("{head}…")
+}
+
+pub(super) fn share_error(error: &ShareError) -> &'static str {
+    match error {
+        ShareError::NewerForm => {
+            "This link was made by a newer version of the app. Bring this one up to date and open it again."
+        }
+        ShareError::Damaged => {
+            "This link was cut short or changed on the way. Ask for it again, as one piece."
+        }
+        ShareError::TooLarge => "This link holds more than a system. It was not opened.",
+        ShareError::NotASystem(_) => "This link holds no system.",
+    }
+}

@@ -1,0 +1,84 @@
+//! Names and reasons of the rules.
+
+use winterset_calc::Rule;
+
+use crate::language::RuleWords;
+
+pub(super) fn rule(rule: Rule) -> RuleWords {
+    let (name, reason) = match rule {
+        Rule::Atmosphere => (
+            "Air pressure",
+            "The standard atmosphere at this height above sea level.",
+        ),
+        Rule::HeatRejected => (
+            "Heat rejected",
+            "The cooling capacity and the heat of compression on top, taken as the same on any day.",
+        ),
+        Rule::HeatEntered => ("Heat rejected", "As entered, taken as the same on any day."),
+        Rule::AirflowEntered => ("Airflow", "As entered."),
+        Rule::AssumedAirflow => (
+            "Airflow",
+            "A usual condenser: its air leaves six tenths of the way to the condensing temperature.",
+        ),
+        Rule::DesignCondensing => (
+            "Condensing at the known point",
+            "The outdoor temperature and the condensing over ambient of the known point.",
+        ),
+        Rule::AirCapacityRate => (
+            "Heat that the air takes per kelvin",
+            "Density, airflow and specific heat of the air.",
+        ),
+        Rule::Conductance => (
+            "Condenser conductance",
+            "What the coil must be to reject this heat at the known point.",
+        ),
+        Rule::MeteringNeed => (
+            "For the metering device",
+            "Fully open, the device still feeds the evaporator at this head pressure, and starves below it.",
+        ),
+        Rule::CompressorNeed => (
+            "For the compressor",
+            "A usual least distance of condensing over evaporating. Enter the maker's own limit if you have it.",
+        ),
+        Rule::CompressorEntered => ("For the compressor", "The maker's limit, as entered."),
+        Rule::GoverningNeed => ("Pressure need", "The needier part sets it."),
+        Rule::FullSpeedPressure => (
+            "Full-speed point, pressure",
+            "The throttling range stands on the pressure need; at its top the fan is at full speed.",
+        ),
+        Rule::FullSpeedCoil => (
+            "Full-speed point, coil temperature",
+            "What a sensor half way through condensing sees at that head pressure.",
+        ),
+        Rule::ThrottlingRange => (
+            "Throttling range",
+            "From the pressure need at minimum output up to the full-speed point.",
+        ),
+        Rule::LowestSpeed => ("Lowest speed", "What the bearing allows for long."),
+        Rule::MinimumOutput => (
+            "Minimum output",
+            "The voltage at which the motor keeps its lowest speed against the fan, in the cold air of this site's low.",
+        ),
+        Rule::MinimumSignal => (
+            "Minimum signal",
+            "The share of full speed that the bearing allows for long.",
+        ),
+        Rule::StartBoost => (
+            "Start boost",
+            "Full output until the fan is up to speed. At minimum output the motor may not start from rest.",
+        ),
+        Rule::OnOffPoints => (
+            "Off at, on at",
+            "Off at the pressure need, on again one throttling range above it.",
+        ),
+        Rule::HoldLimit => (
+            "Hold limit",
+            "The outdoor temperature at which the method's least airflow just keeps the pressure need.",
+        ),
+        Rule::Condensing => (
+            "Condensing temperature",
+            "Where the coil passes all the heat to this much air.",
+        ),
+    };
+    RuleWords { name, reason }
+}

@@ -1,0 +1,87 @@
+//! What can be said, whatever the language.
+
+use winterset_calc::input::Sensing;
+use winterset_calc::need::NeedPart;
+use winterset_calc::settings::SettingsNote;
+use winterset_calc::{Action, Basis, Caution, Field, Method, Plan, Rule, Verdict};
+use winterset_profile::{Problem, share::ShareError};
+
+use crate::units::Units;
+
+/// The words round one field of the inputs.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct FieldWords {
+    /// The question, as it stands over the answer.
+    pub ask: &'static str,
+    /// What it is and how to find it out.
+    pub help: &'static str,
+}
+
+/// The words for one rule.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct RuleWords {
+    /// What the value is.
+    pub name: &'static str,
+    /// Why it is what it is, in a sentence.
+    pub reason: &'static str,
+}
+
+/// A caution: what can hurt, and what to do about it.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Part {
+    /// What it is about, in a word or two.
+    pub title: &'static str,
+    /// The caution itself.
+    pub text: &'static str,
+}
+
+/// Everything that is said in one language. Only words here: values arrive typed and leave written in the [`Units`] given.
+pub trait Words: Sync {
+    /// The words round a field.
+    fn field(&self, field: Field) -> FieldWords;
+    /// What is usual at a field, for under the answer; `None` where nothing is.
+    fn usual(&self, field: Field, units: Units) -> Option<String>;
+    /// A choice, by the field and the key that records carry.
+    fn choice(&self, field: Field, key: &str) -> &'static str;
+    /// What is wrong at a field, and what would be right.
+    fn problem(&self, field: Field, problem: &Problem, units: Units) -> String;
+    /// What is wrong with a link.
+    fn share_error(&self, error: &ShareError) -> &'static str;
+    /// The words for a rule.
+    fn rule(&self, rule: Rule) -> RuleWords;
+    /// The source of a rule, where it is a word of the trade rather than a publication.
+    fn source(&self, rule: Rule) -> &'static str;
+    /// The verdict of a plan in a sentence.
+    fn verdict(&self, verdict: Verdict, plan: &Plan, units: Units) -> String;
+    /// The one thing to do, in a sentence.
+    fn action(&self, action: Action) -> &'static str;
+    /// A caution.
+    fn caution(&self, caution: Caution) -> Part;
+    /// A part that asks for head pressure.
+    fn need_part(&self, part: NeedPart) -> RuleWords;
+    /// A remark on the settings sheet.
+    fn note(&self, note: SettingsNote, units: Units) -> String;
+    /// Where to put a sensor, and why.
+    fn sensing(&self, sensing: Sensing) -> RuleWords;
+    /// Where a value comes from.
+    fn basis(&self, basis: Basis) -> &'static str;
+    /// A method.
+    fn method(&self, method: Method) -> RuleWords;
+}
+
+/// A language of the app.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub enum Language {
+    /// English.
+    #[default]
+    English,
+}
+
+impl Language {
+    /// The words of the language.
+    pub fn words(self) -> &'static dyn Words {
+        match self {
+            Language::English => &crate::english::English,
+        }
+    }
+}

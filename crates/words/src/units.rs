@@ -1,0 +1,281 @@
+//! How quantities are written: the unit that a person chose and as many figures as mean something.
+
+use std::fmt;
+
+use serde::{Deserialize, Serialize};
+use uom::si::f64::Pressure;
+use uom::si::{
+    angle::degree, mass_density::kilogram_per_cubic_meter, mass_rate::kilogram_per_second,
+    thermal_conductance::watt_per_kelvin, time::second,
+};
+use winterset_calc::Quantity;
+use winterset_profile::{Kind, Unit};
+
+/// Unit of temperature; airflow, power and elevation go with it.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
+pub enum TemperatureUnit {
+    /// °F, with cfm, Btu/h and ft.
+    #[default]
+    Fahrenheit,
+    /// °C, with m³/h, kW and m.
+    Celsius,
+}
+
+/// Unit of pressure, over atmospheric unless said otherwise.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
+pub enum PressureUnit {
+    /// Pound-force per square inch.
+    #[default]
+    Psig,
+    /// Kilopascal.
+    Kilopascal,
+    /// Bar.
+    Bar,
+}
+
+/// The units that a person reads in, set once.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
+pub struct Units {
+    /// Unit of temperature, and the family that goes with it.
+    #[serde(default)]
+    pub temperature: TemperatureUnit,
+    /// Unit of pressure.
+    #[serde(default)]
+    pub pressure: PressureUnit,
+}
+
+/// A quantity as written.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Shown {
+    /// The number, with a true minus sign where negative.
+    pub number: String,
+    /// The unit; empty for counts.
+    pub unit: &'static str,
+}
+
+impl fmt::Display for Shown {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        f.write_str(&self.number)?;
+        if self.unit.is_empty() {
+            return Ok(());
+        }
+        write!(f, "\u{a0}{}", self.unit)
+    }
+}
+
+impl Units {
+    /// The unit that a number of this kind is entered and shown in.
+    pub fn unit(self, kind: Kind) -> Unit {
+        let american = self.temperature == TemperatureUnit::Fahrenheit;
+        let either = |us, si| if american { us } else { si };
+        match kind {
+            Kind::Temperature => either(Unit::Fahrenheit, Unit::Celsius),
+            Kind::Difference => either(Unit::FahrenheitDifference, Unit::KelvinDifference),
+            Kind::Pressure => match self.pressure {
+                PressureUnit::Psig => Unit::Psig,
+                PressureUnit::Kilopascal => Unit::KilopascalGauge,
+                PressureUnit::Bar => Unit::BarGauge,
+            },
+            Kind::Power => either(Unit::BtuPerHour, Unit::Kilowatt),
+            Kind::Airflow => either(Unit::CubicFootPerMinute, Unit::CubicMeterPerHour),
+            Kind::Elevation => either(Unit::Foot, Unit::Meter),
+            Kind::Voltage => Unit::Volt,
+            Kind::Frequency => Unit::Hertz,
+            Kind::Speed => Unit::Rpm,
+            Kind::Share => Unit::Percent,
+            Kind::Count => Unit::Piece,
+        }
+    }
+
+    /// A quantity as a person reads it. `atmosphere` is what gauge pressure stands on.
+    pub fn show(self, quantity: &Quantity, atmosphere: Pressure) -> Shown {
+        let (number, figures, unit) = self.written(quantity, atmosphere);
+        Shown {
+            number: match figures {
+                Figures::Decimals(decimals) => decimal(number, decimals),
+                Figures::Significant(figures) => significant(number, figures),
+            },
+            unit,
+        }
+    }
+
+    /// A quantity for a sentence: temperatures and pressures to the whole unit.
+    pub fn brief(self, quantity: &Quantity, atmosphere: Pressure) -> Shown {
+        match quantity {
+            Quantity::Temperature(_) | Quantity::Difference(_) => {
+                let (number, _, unit) = self.written(quantity, atmosphere);
+                Shown {
+                    number: decimal(number, 0),
+                    unit,
+                }
+            }
+            _ => self.show(quantity, atmosphere),
+        }
+    }
+
+    /// The number alone in the unit that a person chose, for scales and curves.
+    pub fn number(self, quantity: &Quantity, atmosphere: Pressure) -> f64 {
+        self.written(quantity, atmosphere).0
+    }
+
+    fn written(self, quantity: &Quantity, atmosphere: Pressure) -> (f64, Figures, &'static str) {
+        use Figures::{Decimals, Significant};
+        let by = |kind: Kind, figures: Figures| {
+            let unit = self.unit(kind);
+            (unit.number(quantity, atmosphere), figures, unit.symbol())
+        };
+        let pressure_decimals = Decimals(match self.pressure {
+            PressureUnit::Psig | PressureUnit::Kilopascal => 0,
+            PressureUnit::Bar => 2,
+        });
+        match quantity {
+            Quantity::Temperature(_) => by(
+                Kind::Temperature,
+                Decimals(match self.temperature {
+                    TemperatureUnit::Fahrenheit => 0,
+                    TemperatureUnit::Celsius => 1,
+                }),
+            ),
+            Quantity::Difference(_) => by(Kind::Difference, Decimals(1)),
+            Quantity::Pressure(_) => by(Kind::Pressure, pressure_decimals),
+            Quantity::PressureDifference(_) => {
+                let (number, figures, _) = by(Kind::Pressure, pressure_decimals);
+                let unit = match self.pressure {
+                    PressureUnit::Psig => "psi",
+                    PressureUnit::Kilopascal => "kPa",
+                    PressureUnit::Bar => "bar",
+                };
+                (number, figures, unit)
+            }
+            Quantity::Power(_) => by(Kind::Power, Significant(3)),
+            Quantity::Airflow(_) => by(Kind::Airflow, Significant(3)),
+            Quantity::Conductance(value) => (value.get::<watt_per_kelvin>(), Significant(3), "W/K"),
+            Quantity::Ratio(_) => by(Kind::Share, Decimals(0)),
+            Quantity::Elevation(_) => by(Kind::Elevation, Decimals(0)),
+            Quantity::Density(value) => (
+                value.get::<kilogram_per_cubic_meter>(),
+                Decimals(3),
+                "kg/m³",
+            ),
+            Quantity::Voltage(_) => by(Kind::Voltage, Decimals(0)),
+            Quantity::Frequency(_) => by(Kind::Frequency, Decimals(0)),
+            Quantity::Speed(_) => by(Kind::Speed, Decimals(0)),
+            Quantity::Angle(value) => (value.get::<degree>(), Decimals(0), "°"),
+            Quantity::Time(value) => (value.get::<second>(), Decimals(1), "s"),
+            Quantity::MassFlow(value) => {
+                (value.get::<kilogram_per_second>(), Significant(3), "kg/s")
+            }
+            Quantity::Count(_) => by(Kind::Count, Decimals(0)),
+        }
+    }
+}
+
+#[derive(Clone, Copy)]
+enum Figures {
+    Decimals(usize),
+    Significant(i32),
+}
+
+fn decimal(number: f64, decimals: usize) -> String {
+    let text = format!("{number:.decimals$}");
+    // What rounds to nothing has no sign.
+    let is_zero = text.bytes().all(|b| matches!(b, b'-' | b'0' | b'.'));
+    grouped(if is_zero {
+        text.trim_start_matches('-')
+    } else {
+        &text
+    })
+}
+
+fn significant(number: f64, figures: i32) -> String {
+    if number == 0.0 || !number.is_finite() {
+        return decimal(number, 0);
+    }
+    // Log of a finite number other than zero lies between -324 and 309.
+    let magnitude = number.abs().log10().floor() as i32;
+    let step = 10f64.powi(magnitude + 1 - figures);
+    let decimals = usize::try_from(figures - 1 - magnitude).unwrap_or(0);
+    decimal((number / step).round() * step, decimals)
+}
+
+/// A true minus sign, and a thin gap between thousands from five figures on.
+fn grouped(text: &str) -> String {
+    let (sign, digits) = match text.strip_prefix('-') {
+        Some(digits) => ("\u{2212}", digits),
+        None => ("", text),
+    };
+    let (whole, fraction) = digits
+        .split_once('.')
+        .map_or((digits, None), |(w, f)| (w, Some(f)));
+    let mut out = String::from(sign);
+    for (index, digit) in whole.chars().enumerate() {
+        if index > 0 && whole.len() > 4 && (whole.len() - index) % 3 == 0 {
+            out.push('\u{202f}');
+        }
+        out.push(digit);
+    }
+    if let Some(fraction) = fraction {
+        out.push('.');
+        out.push_str(fraction);
+    }
+    out
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use uom::si::f64::{Power, TemperatureInterval, ThermodynamicTemperature};
+    use uom::si::power::kilowatt;
+    use uom::si::pressure::kilopascal;
+    use uom::si::temperature_interval::kelvin;
+    use uom::si::thermodynamic_temperature::degree_celsius;
+
+    fn sea_level() -> Pressure {
+        Pressure::new::<kilopascal>(101.325)
+    }
+
+    const METRIC: Units = Units {
+        temperature: TemperatureUnit::Celsius,
+        pressure: PressureUnit::Bar,
+    };
+
+    #[test]
+    fn values_come_with_their_unit() {
+        let cold = Quantity::Temperature(ThermodynamicTemperature::new::<degree_celsius>(-40.0));
+        let us = Units::default();
+        assert_eq!(
+            us.show(&cold, sea_level()).to_string(),
+            "\u{2212}40\u{a0}°F"
+        );
+        assert_eq!(
+            METRIC.show(&cold, sea_level()).to_string(),
+            "\u{2212}40.0\u{a0}°C"
+        );
+        assert_eq!(
+            METRIC.brief(&cold, sea_level()).to_string(),
+            "\u{2212}40\u{a0}°C"
+        );
+        let head = Quantity::Pressure(Pressure::new::<kilopascal>(2_101.325));
+        assert_eq!(us.show(&head, sea_level()).to_string(), "290\u{a0}psig");
+        assert_eq!(
+            METRIC.show(&head, sea_level()).to_string(),
+            "20.00\u{a0}bar gauge"
+        );
+        let range = Quantity::PressureDifference(Pressure::new::<kilopascal>(500.0));
+        assert_eq!(us.show(&range, sea_level()).to_string(), "73\u{a0}psi");
+        let span = Quantity::Difference(TemperatureInterval::new::<kelvin>(8.0));
+        assert_eq!(us.show(&span, sea_level()).to_string(), "14.4\u{a0}°F");
+        let heat = Quantity::Power(Power::new::<kilowatt>(17.58));
+        assert_eq!(
+            us.show(&heat, sea_level()).to_string(),
+            "60\u{202f}000\u{a0}Btu/h"
+        );
+        assert_eq!(METRIC.show(&heat, sea_level()).to_string(), "17.6\u{a0}kW");
+    }
+
+    #[test]
+    fn nothing_has_no_sign() {
+        assert_eq!(decimal(-0.2, 0), "0");
+        assert_eq!(decimal(-0.6, 0), "\u{2212}1");
+    }
+}
