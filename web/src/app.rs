@@ -1,9 +1,92 @@
-//! The frame around every screen.
+//! The frame around every screen: what is kept, what the app says about itself, and the three places.
 
+use gloo_events::EventListener;
+use wasm_bindgen::JsCast;
+use winterset_words::screen;
 use yew::prelude::*;
+use yew_router::prelude::*;
+
+use crate::components::places::Places;
+use crate::offline::{self, Offline};
+use crate::route::{Place, Route};
+use crate::screens;
+use crate::store::keep::KeepError;
+use crate::store::{Act, Shelf, shelf};
 
 /// The whole app.
 #[component]
 pub fn App() -> Html {
-    html! { <main><h1>{ "Winterset" }</h1></main> }
+    let kept = use_reducer_eq(Shelf::load);
+    let offline = use_state_eq(Offline::default);
+    use_effect_with((), {
+        let offline = offline.setter();
+        move |()| offline::watch(Callback::from(move |state| offline.set(state)))
+    });
+    use_effect_with((), {
+        let dispatcher = kept.dispatcher();
+        move |()| {
+            let window = web_sys::window();
+            let listener = window.map(|window| {
+                EventListener::new(&window, "storage", move |event| {
+                    let key = event
+                        .dyn_ref::<web_sys::StorageEvent>()
+                        .and_then(|event| event.key());
+                    if key.is_none_or(|key| shelf::is_ours(&key)) {
+                        dispatcher.dispatch(Act::Reload);
+                    }
+                })
+            });
+            move || drop(listener)
+        }
+    });
+    use_effect_with(kept.preferences.theme, |theme| theme.apply());
+    html! {
+        <ContextProvider<UseReducerHandle<Shelf>> context={kept}>
+            <ContextProvider<Offline> context={*offline}>
+                <HashRouter><Frame /></HashRouter>
+            </ContextProvider<Offline>>
+        </ContextProvider<UseReducerHandle<Shelf>>>
+    }
+}
+
+/// The screen of the address, between the notices and the places.
+#[component]
+fn Frame() -> Html {
+    let here = use_route::<Route>().map_or(Place::Sites, |route| route.place());
+    html! {
+        <div class="frame">
+            <Notices />
+            <Switch<Route> render={screens::of} />
+            <Places {here} />
+        </div>
+    }
+}
+
+/// What the app has to say about itself: what was not kept, and a new version.
+#[component]
+fn Notices() -> Html {
+    let t = screen();
+    let kept = use_context::<UseReducerHandle<Shelf>>();
+    let offline = use_context::<Offline>().unwrap_or_default();
+    let trouble = kept.and_then(|kept| kept.trouble.clone());
+    let take_over = Callback::from(|_: MouseEvent| offline::take_over());
+    html! {
+        <div class="notices" aria-live="polite">
+            if let Some(trouble) = trouble {
+                <div class="notice notice--ember" role="alert">
+                    <p><strong>{ t.not_saved }</strong>{ " " }{ match trouble {
+                        KeepError::Full => t.storage_full.to_owned(),
+                        KeepError::Refused(_) => t.storage_refused.to_owned(),
+                        KeepError::Unreadable(why) => why,
+                    } }</p>
+                </div>
+            }
+            if offline == Offline::NewVersion {
+                <div class="notice">
+                    <p>{ t.new_version }</p>
+                    <button type="button" class="button" onclick={take_over}>{ t.use_new_version }</button>
+                </div>
+            }
+        </div>
+    }
 }

@@ -1,15 +1,134 @@
-//! Registers the service worker, which keeps the app's own files so that it opens with no network.
+//! The service worker, which keeps the app's own files so that it opens with no network, seen from the page.
 
-/// Asks the browser to install `sw.js`, which stands beside `index.html`.
-///
-/// A browser offers this over https and on localhost only; elsewhere nothing happens and the app needs the network.
-pub fn register() {
-    let Some(window) = web_sys::window() else {
+use js_sys::Reflect;
+use serde::Serialize;
+use wasm_bindgen::prelude::*;
+use wasm_bindgen_futures::{JsFuture, spawn_local};
+use web_sys::{ServiceWorkerContainer, ServiceWorkerRegistration, ServiceWorkerState};
+use yew::Callback;
+
+/// What the page can say about working with no network.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub enum Offline {
+    /// This browser, or this address, offers no service worker: the app needs the network to open.
+    #[default]
+    Unavailable,
+    /// The files are on their way.
+    Preparing,
+    /// Every file is kept.
+    Ready,
+    /// Every file is kept, and those of a newer version lie beside them.
+    NewVersion,
+    /// The files could not be kept; the browser's console says why.
+    Failed,
+}
+
+/// What the page says to the service worker.
+#[derive(Serialize)]
+#[serde(tag = "kind", rename_all = "kebab-case")]
+enum Message {
+    /// The new version takes over from the old one.
+    TakeOver,
+}
+
+fn container() -> Option<ServiceWorkerContainer> {
+    let window = web_sys::window()?;
+    let navigator = window.navigator();
+    // Over plain http anywhere but on localhost, browsers leave the whole interface out.
+    Reflect::get(&navigator, &JsValue::from_str("serviceWorker"))
+        .ok()
+        .filter(|found| !found.is_undefined())?;
+    Some(navigator.service_worker())
+}
+
+/// Asks the browser to keep the app's files, and tells how that goes.
+pub fn watch(told: Callback<Offline>) {
+    let Some(container) = container() else {
+        told.emit(Offline::Unavailable);
         return;
     };
-    if !window.is_secure_context() {
-        return;
+    told.emit(Offline::Preparing);
+    spawn_local(async move {
+        let registered = JsFuture::from(container.register("sw.js")).await;
+        let Ok(registration) = registered.and_then(JsCast::dyn_into::<ServiceWorkerRegistration>)
+        else {
+            told.emit(Offline::Failed);
+            return;
+        };
+        follow(&container, &registration, &told);
+        if JsFuture::from(
+            container
+                .ready()
+                .unwrap_or_else(|_| js_sys::Promise::reject(&JsValue::NULL)),
+        )
+        .await
+        .is_ok()
+        {
+            told.emit(state(&container, &registration));
+        }
+    });
+}
+
+/// Tells again whenever a worker is found and whenever its state changes.
+fn follow(
+    container: &ServiceWorkerContainer,
+    registration: &ServiceWorkerRegistration,
+    told: &Callback<Offline>,
+) {
+    let again = {
+        let (container, registration, told) =
+            (container.clone(), registration.clone(), told.clone());
+        move || told.emit(state(&container, &registration))
+    };
+    let found = {
+        let registration = registration.clone();
+        Closure::<dyn Fn()>::new(move || {
+            let Some(worker) = registration.installing() else {
+                return;
+            };
+            let changed = Closure::<dyn Fn()>::new(again.clone());
+            worker.set_onstatechange(Some(changed.as_ref().unchecked_ref()));
+            // Lives as long as the page: the worker may change state at any time.
+            changed.forget();
+        })
+    };
+    registration.set_onupdatefound(Some(found.as_ref().unchecked_ref()));
+    found.forget();
+}
+
+fn state(container: &ServiceWorkerContainer, registration: &ServiceWorkerRegistration) -> Offline {
+    if registration.waiting().is_some() && container.controller().is_some() {
+        return Offline::NewVersion;
     }
-    // The browser reports a failed registration on its console by itself.
-    let _ = window.navigator().service_worker().register("sw.js");
+    match registration.active().map(|worker| worker.state()) {
+        Some(ServiceWorkerState::Activated) => Offline::Ready,
+        _ => Offline::Preparing,
+    }
+}
+
+/// Lets the waiting version take over, and opens the page anew with it; the address and everything typed stay.
+pub fn take_over() {
+    let Some(container) = container() else { return };
+    let reload = Closure::<dyn Fn()>::new(|| {
+        if let Some(window) = web_sys::window() {
+            // A refused reload leaves the old version running, which still works.
+            let _ = window.location().reload();
+        }
+    });
+    container.set_oncontrollerchange(Some(reload.as_ref().unchecked_ref()));
+    reload.forget();
+    spawn_local(async move {
+        let registration = JsFuture::from(container.get_registration()).await;
+        let Ok(registration) = registration.and_then(JsCast::dyn_into::<ServiceWorkerRegistration>)
+        else {
+            return;
+        };
+        if let (Some(waiting), Ok(message)) = (
+            registration.waiting(),
+            serde_wasm_bindgen::to_value(&Message::TakeOver),
+        ) {
+            // Without an answer the old version goes on, and the offer stays on the screen.
+            let _ = waiting.post_message(&message);
+        }
+    });
 }

@@ -1,0 +1,199 @@
+//! Curves over one scale, drawn so that they can be told apart without colour and read at 360 px.
+//!
+//! Everything is placed by percentages, so that the drawing takes any width while its letters and strokes keep their size.
+//! Charting libraries were passed over: those in Rust draw pixels of a fixed size or bring inline styles, which the page's
+//! security policy refuses, and each adds more than this module to what a phone has to fetch.
+
+use yew::prelude::*;
+
+use super::scale::{Scale, percent, polyline};
+
+/// How a curve is stroked.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Stroke {
+    /// One heavy line.
+    Solid,
+    /// Long dashes.
+    Dashed,
+    /// Dots.
+    Dotted,
+}
+
+impl Stroke {
+    /// The class that strokes it.
+    pub fn class(self) -> &'static str {
+        match self {
+            Stroke::Solid => "stroke-solid",
+            Stroke::Dashed => "stroke-dashed",
+            Stroke::Dotted => "stroke-dotted",
+        }
+    }
+}
+
+/// One curve.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Curve {
+    /// What it is called, written beside it.
+    pub name: AttrValue,
+    /// How it is stroked.
+    pub stroke: Stroke,
+    /// Its points.
+    pub points: Vec<(f64, f64)>,
+    /// Lowest and highest value around a point, where the quantity saws between two.
+    pub band: Vec<(f64, f64, f64)>,
+}
+
+/// A line right across, at one value.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Mark {
+    /// Where.
+    pub at: f64,
+    /// What it is called.
+    pub name: AttrValue,
+    /// Class that strokes it.
+    pub class: &'static str,
+}
+
+/// A mark of a scale: where, and what is written there.
+pub type Tick = (f64, AttrValue);
+
+/// Properties of [`Chart`].
+#[derive(PartialEq, Properties)]
+pub struct ChartProps {
+    /// What the chart shows, in a sentence.
+    pub summary: AttrValue,
+    /// What stands along the bottom.
+    pub across: AttrValue,
+    /// What stands along the side.
+    pub up: AttrValue,
+    /// Scale along the bottom.
+    pub x: Scale,
+    /// Marks along the bottom.
+    pub x_ticks: Vec<Tick>,
+    /// Scale along the side.
+    pub y: Scale,
+    /// Marks along the side.
+    pub y_ticks: Vec<Tick>,
+    /// The curves.
+    pub curves: Vec<Curve>,
+    /// Lines across at a value of the side.
+    #[prop_or_default]
+    pub levels: Vec<Mark>,
+    /// Lines up at a value of the bottom.
+    #[prop_or_default]
+    pub posts: Vec<Mark>,
+}
+
+/// Least distance between two names beside their curves, as a share of the height.
+const NAME_HEIGHT: f64 = 0.085;
+
+/// A chart with its curves named beside them.
+#[component]
+pub fn Chart(props: &ChartProps) -> Html {
+    let across = |y: f64| 1.0 - props.y.share(y);
+    let curves = props.curves.iter().map(|curve| {
+        let line = polyline(curve.points.iter().map(|&(x, y)| (props.x.share(x), across(y))));
+        let band = (!curve.band.is_empty()).then(|| {
+            let lows = curve.band.iter().map(|&(x, low, _)| (props.x.share(x), across(low)));
+            let highs = curve.band.iter().rev().map(|&(x, _, high)| (props.x.share(x), across(high)));
+            html! { <polygon class="chart__band" points={polyline(lows.chain(highs))} vector-effect="non-scaling-stroke" /> }
+        });
+        html! { <>
+            { band }
+            <polyline class={classes!("chart__curve", curve.stroke.class())} points={line} vector-effect="non-scaling-stroke" />
+        </> }
+    });
+    let names = apart(
+        props
+            .curves
+            .iter()
+            .filter_map(|curve| {
+                curve
+                    .points
+                    .first()
+                    .map(|&(_, y)| (across(y) - 0.02, curve.name.clone()))
+            })
+            .collect(),
+    );
+    html! {
+        <figure class="chart" role="img" aria-label={props.summary.clone()}>
+            <p class="chart__up" aria-hidden="true">{ &props.up }</p>
+            <svg class="chart__plot" aria-hidden="true">
+                { for props.y_ticks.iter().map(|(at, _)| {
+                    let y = percent(across(*at));
+                    html! { <line class="chart__rule" x1="0" x2="100%" y1={y.clone()} y2={y} /> }
+                }) }
+                <svg viewBox="0 0 1 1" preserveAspectRatio="none" width="100%" height="100%">{ for curves }</svg>
+                { for props.levels.iter().map(|mark| {
+                    let y = across(mark.at);
+                    html! { <>
+                        <line class={mark.class} x1="0" x2="100%" y1={percent(y)} y2={percent(y)} />
+                        <text class="chart__name" x="99%" y={percent(y)} dy="-0.35em" text-anchor="end">{ &mark.name }</text>
+                    </> }
+                }) }
+                { for props.posts.iter().map(|mark| {
+                    let at = props.x.share(mark.at);
+                    let (anchor, shift) = if at > 0.6 { ("end", "-0.4em") } else { ("start", "0.4em") };
+                    html! { <>
+                        <line class={mark.class} x1={percent(at)} x2={percent(at)} y1="0" y2="100%" />
+                        <text class="chart__name" x={percent(at)} dx={shift} y="1.1em" text-anchor={anchor}>{ &mark.name }</text>
+                    </> }
+                }) }
+                { for names.into_iter().map(|(y, name)| html! {
+                    <text class="chart__name" x="0.5em" y={percent(y)}>{ name }</text>
+                }) }
+            </svg>
+            <svg class="chart__side" aria-hidden="true">
+                { for props.y_ticks.iter().map(|(at, text)| html! {
+                    <text x="0.4em" y={percent(across(*at))} dy="0.35em">{ text }</text>
+                }) }
+            </svg>
+            <svg class="chart__foot" aria-hidden="true">
+                { for props.x_ticks.iter().map(|(at, text)| {
+                    let share = props.x.share(*at);
+                    let anchor = if share < 0.03 { "start" } else if share > 0.97 { "end" } else { "middle" };
+                    html! { <text x={percent(share)} y="1.1em" text-anchor={anchor}>{ text }</text> }
+                }) }
+            </svg>
+            <p class="chart__across" aria-hidden="true">{ &props.across }</p>
+        </figure>
+    }
+}
+
+/// Moves names that would lie on each other apart, and keeps them on the drawing.
+fn apart(mut names: Vec<(f64, AttrValue)>) -> Vec<(f64, AttrValue)> {
+    names.sort_by(|(a, _), (b, _)| b.total_cmp(a));
+    let mut floor = 0.98_f64;
+    for (y, _) in &mut names {
+        *y = y.min(floor);
+        floor = *y - NAME_HEIGHT;
+    }
+    // Pushed off at the top, they go back down in turn.
+    let mut ceiling = NAME_HEIGHT;
+    for (y, _) in names.iter_mut().rev() {
+        *y = y.max(ceiling);
+        ceiling = *y + NAME_HEIGHT;
+    }
+    names
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn names_do_not_lie_on_each_other() {
+        let names = apart(vec![
+            (0.9, "a".into()),
+            (0.91, "b".into()),
+            (0.02, "c".into()),
+        ]);
+        for pair in names.windows(2) {
+            assert!(
+                (pair[0].0 - pair[1].0).abs() >= NAME_HEIGHT - 1e-12,
+                "{names:?}"
+            );
+        }
+        assert!(names.iter().all(|(y, _)| (NAME_HEIGHT..=0.98).contains(y)));
+    }
+}

@@ -1,0 +1,300 @@
+//! The cold ladder: outdoor temperature down a vertical scale, and along it what the fan does and what head pressure does
+//! against the pressure need, either side of one spine.
+//!
+//! A rung is a choice in a group: by touch, by arrow keys, and aloud as a sentence. The drawing behind the rungs says the same
+//! and is hidden from screen readers.
+
+use web_sys::{HtmlElement, KeyboardEvent};
+use yew::prelude::*;
+
+use super::scale::{Scale, percent, polyline};
+
+/// One rung.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Rung {
+    /// The outdoor temperature, as written.
+    pub name: AttrValue,
+    /// What happens there, in a sentence.
+    pub sentence: AttrValue,
+    /// Whether head pressure stays up there.
+    pub holds: bool,
+}
+
+/// One sample along the ladder; `at` counts rungs from the top, and need not be whole.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Sample {
+    /// Where on the ladder.
+    pub at: f64,
+    /// Share of full speed, or of the time that a cycling fan runs.
+    pub fan: f64,
+    /// Head pressure as shown.
+    pub head: f64,
+    /// Lowest and highest head pressure of a cycling fan, as shown.
+    pub swing: Option<(f64, f64)>,
+    /// Whether head pressure stays up there.
+    pub holds: bool,
+}
+
+/// A word beside the fan, in the middle of the stretch where it holds.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Stretch {
+    /// Where on the ladder it begins.
+    pub from: f64,
+    /// Where it ends.
+    pub to: f64,
+    /// The word.
+    pub name: AttrValue,
+}
+
+/// A place on the ladder with a name.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Pointer {
+    /// Where on the ladder.
+    pub at: f64,
+    /// What it is.
+    pub name: AttrValue,
+}
+
+/// Everything that the drawing shows.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Picture {
+    /// The rungs, warm at the top.
+    pub rungs: Vec<Rung>,
+    /// Samples from the top to the bottom.
+    pub samples: Vec<Sample>,
+    /// What the fan does, by stretches.
+    pub stretches: Vec<Stretch>,
+    /// The pressure need as shown.
+    pub need: f64,
+    /// What the need line says.
+    pub need_name: AttrValue,
+    /// Scale of head pressure as shown.
+    pub pressure: Scale,
+    /// Marks of that scale.
+    pub pressure_ticks: Vec<(f64, AttrValue)>,
+    /// The hold limit, where it lies on the ladder.
+    pub hold: Option<Pointer>,
+    /// The site's low.
+    pub low: Pointer,
+    /// Outdoors now, where entered.
+    pub now: Option<Pointer>,
+}
+
+/// Words over the three columns, and the name of the whole.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Headings {
+    /// What the ladder is.
+    pub ladder: &'static str,
+    /// Over the temperatures.
+    pub outdoor: &'static str,
+    /// Over the fan.
+    pub fan: &'static str,
+    /// Over head pressure.
+    pub head: &'static str,
+}
+
+/// Properties of [`Ladder`].
+#[derive(PartialEq, Properties)]
+pub struct LadderProps {
+    /// What is drawn.
+    pub picture: Picture,
+    /// The words over it.
+    pub headings: Headings,
+    /// Unit of head pressure, over its scale.
+    pub unit: AttrValue,
+    /// The rung that answers.
+    pub chosen: usize,
+    /// Another rung is to answer.
+    pub choose: Callback<usize>,
+}
+
+/// The ladder.
+#[component]
+pub fn Ladder(props: &LadderProps) -> Html {
+    let picture = &props.picture;
+    let count = picture.rungs.len();
+    let list = use_node_ref();
+    let keys = {
+        let (choose, chosen, list) = (props.choose.clone(), props.chosen, list.clone());
+        Callback::from(move |event: KeyboardEvent| {
+            let last = count.saturating_sub(1);
+            let next = match event.key().as_str() {
+                "ArrowDown" | "ArrowRight" => (chosen + 1).min(last),
+                "ArrowUp" | "ArrowLeft" => chosen.saturating_sub(1),
+                "Home" => 0,
+                "End" => last,
+                _ => return,
+            };
+            event.prevent_default();
+            choose.emit(next);
+            let rung = list.cast::<HtmlElement>().and_then(|list| {
+                list.query_selector(&format!("[data-rung=\"{next}\"]"))
+                    .ok()
+                    .flatten()
+            });
+            if let Some(rung) =
+                rung.and_then(|rung| wasm_bindgen::JsCast::dyn_into::<HtmlElement>(rung).ok())
+            {
+                // A rung that cannot take the focus is still chosen.
+                let _ = rung.focus();
+            }
+        })
+    };
+    html! {
+        <div class="ladder">
+            <div class="ladder__head" aria-hidden="true">
+                <span>{ props.headings.outdoor }</span>
+                <span class="ladder__fan">{ props.headings.fan }</span>
+                <span>{ props.headings.head }{ ", " }{ &props.unit }</span>
+            </div>
+            <div class="ladder__scale" aria-hidden="true">
+                <svg>
+                    { for picture.pressure_ticks.iter().enumerate().map(|(index, (at, text))| {
+                        let anchor = match index {
+                            0 => "start",
+                            _ if index + 1 == picture.pressure_ticks.len() => "end",
+                            _ => "middle",
+                        };
+                        html! { <text x={picture.pressure.percent(*at)} y="1em" text-anchor={anchor}>{ text }</text> }
+                    }) }
+                </svg>
+            </div>
+            <div class="ladder__body">
+                <div class="ladder__rungs" role="radiogroup" aria-label={props.headings.ladder} ref={list} onkeydown={keys}>
+                    { for picture.rungs.iter().enumerate().map(|(index, rung)| {
+                        let choose = props.choose.reform(move |_: MouseEvent| index);
+                        let chosen = index == props.chosen;
+                        html! {
+                            <button type="button" role="radio" class={classes!("rung", (!rung.holds).then_some("rung--short"))}
+                                aria-checked={chosen.to_string()} aria-label={rung.sentence.clone()}
+                                tabindex={if chosen { "0" } else { "-1" }} data-rung={index.to_string()} onclick={choose}>
+                                <span class="rung__name">{ &rung.name }</span>
+                            </button>
+                        }
+                    }) }
+                </div>
+                <div class="ladder__picture" aria-hidden="true">
+                    { fan(picture) }
+                    { head(picture) }
+                    { across(picture) }
+                </div>
+            </div>
+        </div>
+    }
+}
+
+/// Where a place on the ladder lies on the drawing: each rung stands in the middle of its own band.
+fn down(picture: &Picture, at: f64) -> f64 {
+    (at + 0.5) / picture.rungs.len().max(1) as f64
+}
+
+/// The fan, to the left of the spine.
+fn fan(picture: &Picture) -> Html {
+    let edge = picture
+        .samples
+        .iter()
+        .map(|sample| (1.0 - sample.fan, down(picture, sample.at)));
+    let (first, last) = (
+        picture
+            .samples
+            .first()
+            .map_or(0.0, |sample| down(picture, sample.at)),
+        picture
+            .samples
+            .last()
+            .map_or(1.0, |sample| down(picture, sample.at)),
+    );
+    html! {
+        <svg class="ladder__left">
+            <svg viewBox="0 0 1 1" preserveAspectRatio="none" width="100%" height="100%">
+                <polygon class="fan-body" points={polyline([(1.0, first)].into_iter().chain(edge).chain([(1.0, last)]))}
+                    vector-effect="non-scaling-stroke" />
+            </svg>
+            { for picture.stretches.iter().map(|stretch| html! {
+                <text class="ladder__word" x="100%" dx="-0.5em" dy="0.35em" text-anchor="end"
+                    y={percent(down(picture, f64::midpoint(stretch.from, stretch.to)))}>{ &stretch.name }</text>
+            }) }
+        </svg>
+    }
+}
+
+/// Head pressure against the need, to the right of the spine.
+fn head(picture: &Picture) -> Html {
+    let need = picture.pressure.share(picture.need);
+    let place =
+        |sample: &Sample, head: f64| (picture.pressure.share(head), down(picture, sample.at));
+    let band: Vec<_> = picture
+        .samples
+        .iter()
+        .filter_map(|sample| Some((sample, sample.swing?)))
+        .collect();
+    let lows = band.iter().map(|(sample, (low, _))| place(sample, *low));
+    let highs = band
+        .iter()
+        .rev()
+        .map(|(sample, (_, high))| place(sample, *high));
+    // One line a stretch that holds or falls short, each reaching the first sample of the next so that no gap shows.
+    let mut stretches: Vec<(bool, Vec<(f64, f64)>)> = Vec::new();
+    for sample in &picture.samples {
+        let point = place(sample, sample.head);
+        match stretches.last_mut() {
+            Some((holds, points)) if *holds == sample.holds => points.push(point),
+            last => {
+                if let Some((_, points)) = last {
+                    points.push(point);
+                }
+                stretches.push((sample.holds, vec![point]));
+            }
+        }
+    }
+    html! {
+        <svg class="ladder__right">
+            <defs>
+                <pattern id="starved" width="7" height="7" patternUnits="userSpaceOnUse" patternTransform="rotate(45)">
+                    <line class="starved-line" x1="0" x2="0" y1="0" y2="7" />
+                </pattern>
+            </defs>
+            <rect class="starved" x="0" y="0" width={percent(need)} height="100%" fill="url(#starved)" />
+            <svg viewBox="0 0 1 1" preserveAspectRatio="none" width="100%" height="100%">
+                if !band.is_empty() {
+                    <polygon class="chart__band" points={polyline(lows.chain(highs))} vector-effect="non-scaling-stroke" />
+                }
+                { for stretches.into_iter().map(|(holds, points)| html! {
+                    <polyline class={if holds { "head-holds" } else { "head-short" }} points={polyline(points)}
+                        vector-effect="non-scaling-stroke" />
+                }) }
+            </svg>
+            <line class="need-line" x1={percent(need)} x2={percent(need)} y1="0" y2="100%" />
+            <text class="ladder__word" x={percent(need)} y="100%" dy="-0.5em"
+                dx={if need > 0.5 { "-0.4em" } else { "0.4em" }} text-anchor={if need > 0.5 { "end" } else { "start" }}>
+                { &picture.need_name }
+            </text>
+        </svg>
+    }
+}
+
+/// What runs right across: the hold limit as one heavy bar, the site's low and outdoors now as pointers.
+fn across(picture: &Picture) -> Html {
+    let pointer = |pointer: &Pointer, class: &'static str| {
+        let y = percent(down(picture, pointer.at));
+        html! {
+            <svg class={class} x="0" y={y} overflow="visible">
+                <path d="M0 0 L-12 -8 L-12 8 Z" />
+                <text class="ladder__word" x="4" dy="0.35em">{ &pointer.name }</text>
+            </svg>
+        }
+    };
+    html! {
+        <svg class="ladder__over">
+            if let Some(hold) = &picture.hold {
+                <line class="hold-bar" x1="0" x2="100%" y1={percent(down(picture, hold.at))} y2={percent(down(picture, hold.at))} />
+                <text class="ladder__word ladder__word--strong" x="100%" text-anchor="end" y={percent(down(picture, hold.at))}
+                    dy="-0.6em">{ &hold.name }</text>
+            }
+            { pointer(&picture.low, "low-pointer") }
+            if let Some(now) = &picture.now {
+                { pointer(now, "now-pointer") }
+            }
+        </svg>
+    }
+}

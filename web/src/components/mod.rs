@@ -1,0 +1,18 @@
+//! The parts that screens are made of, one a file.
+
+pub mod cautions;
+pub mod chart;
+pub mod choices;
+pub mod confirm;
+pub mod field;
+pub mod go;
+pub mod head;
+pub mod icon;
+pub mod ladder;
+pub mod places;
+pub mod scale;
+pub mod send;
+pub mod sheet;
+pub mod value;
+pub mod verdict;
+pub mod winter;

@@ -1,0 +1,166 @@
+//! The pictures of a plan: the cold ladder with what a rung answers, the curves, and the same as a table.
+
+use std::rc::Rc;
+
+use winterset_calc::{Method, Plan, Quantity};
+use winterset_profile::Kind;
+use winterset_words::{Units, screen};
+use yew::prelude::*;
+
+use super::chart::Chart;
+use super::choices::Choices;
+use super::field::{Number, Round};
+use super::ladder::{Headings, Ladder};
+use crate::store::{Act, use_shelf};
+use crate::view::curves::{self, Row};
+use crate::view::ladder::{self, Sampled};
+use crate::view::plan::Held;
+use crate::view::words;
+
+/// Properties of [`Winter`].
+#[derive(PartialEq, Properties)]
+pub struct WinterProps {
+    /// The plan.
+    pub plan: Held,
+}
+
+/// The pictures.
+#[component]
+pub fn Winter(props: &WinterProps) -> Html {
+    let t = screen();
+    let shelf = use_shelf();
+    let units = shelf.preferences.units;
+    let method = use_state_eq(|| Method::SpeedControl);
+    let chosen = use_state_eq(|| None::<usize>);
+    let sampled = use_memo((props.plan.clone(), units), |(plan, units)| {
+        Sampled::of(plan.0.as_ref().as_ref().ok()?, *units)
+    });
+    let Ok(plan) = props.plan.0.as_ref() else {
+        return Html::default();
+    };
+    let Some(sampled) = sampled.as_ref() else {
+        return html! { <p class="part__note" role="alert">{ t.no_picture }</p> };
+    };
+    let now = shelf.preferences.outdoor_now.clone();
+    let low = units.number(
+        &Quantity::Temperature(plan.input.outdoor_low),
+        plan.atmosphere.value,
+    );
+    let rung = chosen
+        .unwrap_or_else(|| sampled.outdoor.nearest(low))
+        .min(sampled.rungs.len().saturating_sub(1));
+    let choose = {
+        let chosen = chosen.clone();
+        Callback::from(move |rung: usize| chosen.set(Some(rung)))
+    };
+    let choose_method = {
+        let method = method.clone();
+        Callback::from(move |key: String| {
+            if let Some(found) = Method::ALL.into_iter().find(|method| method.key() == key) {
+                method.set(found);
+            }
+        })
+    };
+    let set_now = {
+        let shelf = shelf.dispatcher();
+        Callback::from(move |now: String| {
+            shelf.dispatch(Act::EditPreferences(Rc::new(move |preferences| {
+                preferences.outdoor_now.clone_from(&now);
+            })));
+        })
+    };
+    let picture = ladder::picture(plan, sampled, *method, units, &now);
+    let headings = Headings {
+        ladder: t.ladder,
+        outdoor: t.outdoor,
+        fan: t.fan,
+        head: t.head_pressure,
+    };
+    let unit = units.unit(Kind::Temperature);
+    let methods =
+        Method::ALL.map(|method| (method.key().into(), words().method(method).name.into()));
+    html! { <>
+        <section class="part">
+            <h2>{ t.ladder }</h2>
+            <Choices name="method" ask={t.method} quiet=true chosen={method.key()} choices={methods.to_vec()} choose={choose_method} />
+            <p class="part__note">{ words().method(*method).reason }{ " " }{ t.ladder_note }</p>
+            <Ladder {picture} {headings} unit={ladder::pressure_unit(units)} chosen={rung} {choose} />
+            { answer(plan, sampled, *method, rung, units) }
+            <Number text={now} edit={set_now} signed=true unit={unit.token()} units={vec![(unit.token().into(), unit.symbol().into())]}
+                round={Round {
+                    key: "outdoor-now".into(),
+                    ask: t.outdoor_now.into(),
+                    usual: Some(t.outdoor_now_note.into()),
+                    ..Round::default()
+                }} />
+        </section>
+        { curves_part(plan, sampled, rung, units) }
+    </> }
+}
+
+/// What the chosen rung answers.
+fn answer(plan: &Plan, sampled: &Sampled, method: Method, rung: usize, units: Units) -> Html {
+    let Some(found) = sampled.rungs.get(rung) else {
+        return Html::default();
+    };
+    html! {
+        <div class="answer" aria-live="polite">
+            <p class={classes!("answer__sentence", (!found.of(method).holds).then_some("answer__sentence--short"))}>
+                { ladder::sentence(plan, found, method, units) }
+            </p>
+            <dl>
+                { for ladder::answers(plan, found, method, units).into_iter().map(|(name, value)| html! {
+                    <div><dt>{ name }</dt><dd>{ value }</dd></div>
+                }) }
+            </dl>
+        </div>
+    }
+}
+
+/// The curves and their table.
+fn curves_part(plan: &Plan, sampled: &Sampled, rung: usize, units: Units) -> Html {
+    let t = screen();
+    let (head, fan) = curves::charts(plan, sampled, units, rung);
+    let rows = curves::table(plan, sampled, units);
+    html! {
+        <section class="part curves">
+            <h2>{ t.curves }</h2>
+            <p class="part__note">{ t.curves_note }</p>
+            <Chart ..head />
+            <Chart ..fan />
+            <details class="more">
+                <summary>{ t.table }</summary>
+                { table(rows, units) }
+            </details>
+        </section>
+    }
+}
+
+fn table(rows: Vec<Row>, units: Units) -> Html {
+    let t = screen();
+    html! {
+        <div class="table" tabindex="0" role="region" aria-label={t.table}>
+            <table>
+                <thead>
+                    <tr>
+                        <th scope="col" rowspan="2">{ t.outdoor }</th>
+                        { for Method::ALL.map(|method| html! { <th scope="colgroup" colspan="2">{ words().method(method).name }</th> }) }
+                    </tr>
+                    <tr>
+                        { for Method::ALL.map(|_| html! { <>
+                            <th scope="col">{ ladder::pressure_unit(units) }</th><th scope="col">{ t.fan }</th>
+                        </> }) }
+                    </tr>
+                </thead>
+                <tbody>
+                    { for rows.into_iter().map(|row| html! {
+                        <tr>
+                            <th scope="row">{ row.outdoor }</th>
+                            { for row.methods.into_iter().map(|(head, fan)| html! { <><td>{ head }</td><td>{ fan }</td></> }) }
+                        </tr>
+                    }) }
+                </tbody>
+            </table>
+        </div>
+    }
+}

@@ -1,0 +1,273 @@
+//! The answers that the plan starts from: the few that it needs, then everything that is assumed until someone knows better.
+
+use std::rc::Rc;
+
+use wasm_bindgen::JsCast;
+use web_sys::HtmlElement;
+use winterset_calc::Field;
+use winterset_profile::{Entry, System, kind_of, read_refrigerant};
+use winterset_words::{Units, screen};
+use yew::prelude::*;
+
+use super::nowhere::Nowhere;
+use super::sites::name_or;
+use crate::components::choices::Choices;
+use crate::components::field::{Choose, Number, Round, Words};
+use crate::components::go::Go;
+use crate::components::head::Head;
+use crate::route::Route;
+use crate::store::{Act, ShelfHandle, use_shelf};
+use crate::view::fields::{self, ESSENTIALS, REST};
+use crate::view::plan::{self, Planned};
+use crate::view::words;
+
+/// Properties of [`Inputs`].
+#[derive(PartialEq, Properties)]
+pub struct InputsProps {
+    /// Identifier of the site.
+    pub site: String,
+    /// Identifier of the system.
+    pub system: String,
+    /// Stable name of the field to open at.
+    #[prop_or_default]
+    pub field: Option<String>,
+}
+
+/// The inputs.
+#[component]
+pub fn Inputs(props: &InputsProps) -> Html {
+    let t = screen();
+    let shelf = use_shelf();
+    use_effect_with(props.field.clone(), |field| {
+        if let Some(field) = field {
+            focus(field);
+        }
+    });
+    let units = shelf.preferences.units;
+    let site = shelf.site(&props.site);
+    let Some(system) = site.and_then(|site| site.system(&props.system)).cloned() else {
+        return html! { <Nowhere message={t.gone_system} /> };
+    };
+    let planned = plan::of(&system);
+    let to_plan = Route::Plan {
+        site: props.site.clone(),
+        system: props.system.clone(),
+    };
+    let form = Form {
+        shelf: shelf.clone(),
+        site: props.site.clone(),
+        units,
+        planned: planned.clone(),
+        system: Rc::new(system.clone()),
+    };
+    let name = name_or(&system.name, t.unnamed_system);
+    let verdict = plan::headline(&system, units);
+    html! {
+        <main class="screen">
+            <Head title={t.inputs} up={(to_plan.clone(), name)} />
+            <Words text={system.name.clone()} edit={form.rename()}
+                round={Round { key: "system-name".into(), ask: t.system_name.into(), ..Round::default() }} />
+            <section class="part">
+                <h2>{ t.essentials }</h2>
+                <p class="part__note">{ t.essentials_note }</p>
+                { for ESSENTIALS.into_iter().map(|field| form.row(field)) }
+            </section>
+            <section class="part">
+                <h2>{ t.assumed }</h2>
+                <p class="part__note">{ t.assumed_note }</p>
+                { for REST.into_iter().map(|field| form.row(field)) }
+            </section>
+            <div class="live" role="status">
+                <p>{ verdict }</p>
+                <Go to={to_plan} class="button button--first">{ t.see_plan }</Go>
+            </div>
+        </main>
+    }
+}
+
+/// Makes the rows of one system's form.
+#[derive(Clone)]
+struct Form {
+    shelf: ShelfHandle,
+    site: String,
+    units: Units,
+    planned: Planned,
+    system: Rc<System>,
+}
+
+impl Form {
+    fn edit(&self, change: impl Fn(&mut System, String) + 'static) -> Callback<String> {
+        let (shelf, site, system) = (
+            self.shelf.dispatcher(),
+            self.site.clone(),
+            self.system.id.clone(),
+        );
+        let change = Rc::new(change);
+        Callback::from(move |text: String| {
+            let change = change.clone();
+            shelf.dispatch(Act::EditSystem {
+                site: site.clone(),
+                system: system.clone(),
+                edit: Rc::new(move |system| change(system, text.clone())),
+            });
+        })
+    }
+
+    fn rename(&self) -> Callback<String> {
+        self.edit(|system, name| system.name = name)
+    }
+
+    fn round(&self, field: Field) -> Round {
+        let error = plan::error_at(&self.system, &self.planned, field, self.units);
+        fields::round(&self.system, field, error, self.units)
+    }
+
+    fn typed(&self, field: Field) -> AttrValue {
+        let typed = self.system.entry(field).map(|entry| entry.typed.clone());
+        AttrValue::from(typed.unwrap_or_default())
+    }
+
+    fn row(&self, field: Field) -> Html {
+        match (field, kind_of(field)) {
+            (Field::Refrigerant, _) => html! { <RefrigerantRow form={self.clone()} /> },
+            (Field::CoolingCapacity, _) => self.load(),
+            (_, None) => self.choice(field),
+            (_, Some(_)) => self.number(field),
+        }
+    }
+
+    fn number(&self, field: Field) -> Html {
+        let Some(kind) = kind_of(field) else {
+            return Html::default();
+        };
+        let unit = fields::unit_beside(&self.system, field, kind, self.units);
+        let edit = {
+            let unit = unit.clone();
+            self.edit(move |system, typed| {
+                // The unit that stood beside the answer goes with it, so that it means the same whatever is set later.
+                system.set(field, Entry::with_unit(typed, unit.clone()));
+            })
+        };
+        let choose = self.edit(move |system, unit| {
+            let typed = system.entry(field).map(|entry| entry.typed.clone());
+            system.set(field, Entry::with_unit(typed.unwrap_or_default(), unit));
+        });
+        html! {
+            <Number key={field.key()} round={self.round(field)} text={self.typed(field)} units={fields::units_of(kind)}
+                {unit} signed={fields::is_signed(kind)} {edit} {choose} />
+        }
+    }
+
+    fn choice(&self, field: Field) -> Html {
+        let choose = self.edit(move |system, key| system.set(field, Entry::new(key)));
+        html! {
+            <Choose key={field.key()} round={self.round(field)} choices={fields::choices(field)} chosen={self.typed(field)}
+                none={AttrValue::from(screen().not_known)} {choose} />
+        }
+    }
+
+    /// Cooling capacity or heat rejected: one question with two ways to answer. Both stand there where a record holds both.
+    fn load(&self) -> Html {
+        let t = screen();
+        let held = |field: Field| {
+            self.system
+                .entry(field)
+                .is_some_and(|entry| !entry.is_blank())
+        };
+        let (cooling, rejected) = (held(Field::CoolingCapacity), held(Field::HeatRejected));
+        let by_heat = rejected || self.system.entry(Field::HeatRejected).is_some() && !cooling;
+        let way = |field: Field| {
+            (
+                AttrValue::from(field.key()),
+                AttrValue::from(words().field(field).ask),
+            )
+        };
+        let choose = self.edit(move |system, key| {
+            let (to, from) = if key == Field::HeatRejected.key() {
+                (Field::HeatRejected, Field::CoolingCapacity)
+            } else {
+                (Field::CoolingCapacity, Field::HeatRejected)
+            };
+            let entry = system.entry(from).cloned().unwrap_or_default();
+            let unit = entry.unit.clone().unwrap_or_else(|| "kW".to_owned());
+            system.set(from, Entry::default());
+            system.set(to, Entry::with_unit(entry.typed, unit));
+        });
+        let chosen = if by_heat {
+            Field::HeatRejected
+        } else {
+            Field::CoolingCapacity
+        };
+        html! { <>
+            <Choices name="load" ask={t.load} chosen={chosen.key()} {choose}
+                choices={vec![way(Field::CoolingCapacity), way(Field::HeatRejected)]} />
+            if !by_heat || cooling { { self.number(Field::CoolingCapacity) } }
+            if by_heat { { self.number(Field::HeatRejected) } }
+        </> }
+    }
+}
+
+/// Properties of [`RefrigerantRow`].
+#[derive(Properties)]
+struct RefrigerantProps {
+    form: Form,
+}
+
+impl PartialEq for RefrigerantProps {
+    fn eq(&self, other: &Self) -> bool {
+        self.form.system == other.form.system
+            && self.form.units == other.form.units
+            && Rc::ptr_eq(&self.form.planned, &other.form.planned)
+    }
+}
+
+/// The name that stands for a typed blend among the choices.
+const BLEND: &str = "blend";
+
+/// The refrigerant: one from the list, or a blend by mass in words.
+#[component]
+fn RefrigerantRow(props: &RefrigerantProps) -> Html {
+    let t = screen();
+    let form = &props.form;
+    let typed = form.typed(Field::Refrigerant);
+    let named = read_refrigerant(&typed)
+        .ok()
+        .map(|refrigerant| refrigerant.designation().to_owned())
+        .filter(|_| !typed.contains('/'));
+    let by_words = use_state_eq(|| named.is_none() && !typed.trim().is_empty());
+    let mut choices = fields::refrigerants();
+    choices.push((BLEND.into(), t.other_refrigerant.into()));
+    let edit = form.edit(|system, typed| system.set(Field::Refrigerant, Entry::new(typed)));
+    let choose = {
+        let (edit, by_words) = (edit.clone(), by_words.clone());
+        Callback::from(move |key: String| {
+            by_words.set(key == BLEND);
+            edit.emit(if key == BLEND { String::new() } else { key });
+        })
+    };
+    let round = form.round(Field::Refrigerant);
+    if *by_words {
+        let back = {
+            let by_words = by_words.clone();
+            Callback::from(move |_: MouseEvent| by_words.set(false))
+        };
+        return html! { <>
+            <Words {round} text={typed} {edit} />
+            <button type="button" class="button" onclick={back}>{ t.choose_from_list }</button>
+        </> };
+    }
+    let chosen = AttrValue::from(named.unwrap_or_else(|| typed.trim().to_owned()));
+    html! { <Choose {round} {choices} {chosen} none={AttrValue::from(t.choose)} {choose} /> }
+}
+
+/// Brings the row of a field into sight and its answer into focus.
+fn focus(field: &str) {
+    let answer = web_sys::window()
+        .and_then(|window| window.document())
+        .and_then(|document| document.get_element_by_id(&format!("answer-{field}")))
+        .and_then(|element| element.dyn_into::<HtmlElement>().ok());
+    if let Some(answer) = answer {
+        // An answer that cannot take the focus is still on the page.
+        let _ = answer.focus();
+    }
+}

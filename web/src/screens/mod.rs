@@ -1,0 +1,45 @@
+//! The screens, one a file.
+
+mod inputs;
+mod nowhere;
+mod plan;
+mod saturation;
+mod settings;
+mod share;
+mod site;
+mod sites;
+
+use yew::prelude::*;
+
+use crate::route::Route;
+
+/// The screen of an address. A key a screen makes another site's or system's screen a new one, with nothing left over.
+pub fn of(route: Route) -> Html {
+    match route {
+        Route::Sites => html! { <sites::Sites /> },
+        Route::Site { site } => {
+            html! { <site::SiteScreen key={site.clone()} site={site.clone()} /> }
+        }
+        Route::Plan { site, system } => {
+            html! { <plan::PlanScreen key={system.clone()} {site} system={system.clone()} /> }
+        }
+        Route::Inputs { site, system } => {
+            html! { <inputs::Inputs key={system.clone()} {site} system={system.clone()} /> }
+        }
+        Route::Input {
+            site,
+            system,
+            field,
+        } => {
+            html! { <inputs::Inputs key={system.clone()} {site} system={system.clone()} {field} /> }
+        }
+        Route::Worksheets => html! { <saturation::SaturationScreen /> },
+        Route::Settings => html! { <settings::Settings /> },
+        Route::Share { payload } => {
+            html! { <share::Share key={payload.clone()} payload={payload.clone()} /> }
+        }
+        Route::Nowhere => {
+            html! { <nowhere::Nowhere message={winterset_words::screen().nowhere} /> }
+        }
+    }
+}

@@ -1,0 +1,219 @@
+//! The winter plan of a system: the verdict first, then what to enter, then the picture, then everything behind it.
+
+use std::rc::Rc;
+
+use winterset_calc::{Field, Method, Plan};
+use winterset_profile::{FieldError, Site, System};
+use winterset_words::{Units, screen};
+use yew::prelude::*;
+use yew_router::prelude::*;
+
+use super::nowhere::Nowhere;
+use super::sites::name_or;
+use crate::components::cautions::Cautions;
+use crate::components::confirm::Confirm;
+use crate::components::go::Go;
+use crate::components::head::Head;
+use crate::components::icon::{Icon, Sketch};
+use crate::components::send::Send;
+use crate::components::sheet::{Line, SheetLine};
+use crate::components::value::Value;
+use crate::components::verdict::VerdictBlock;
+use crate::components::winter::Winter;
+use crate::route::Route;
+use crate::store::{Act, use_shelf};
+use crate::view::plan::{Held, Planned};
+use crate::view::sheet::Writer;
+use crate::view::{fields, plan, words};
+
+/// Properties of [`PlanScreen`].
+#[derive(PartialEq, Properties)]
+pub struct PlanProps {
+    /// Identifier of the site.
+    pub site: String,
+    /// Identifier of the system.
+    pub system: String,
+}
+
+/// The plan, or what is missing for one.
+#[component]
+pub fn PlanScreen(props: &PlanProps) -> Html {
+    let t = screen();
+    let shelf = use_shelf();
+    let navigator = use_navigator();
+    let units = shelf.preferences.units;
+    let found = shelf
+        .site(&props.site)
+        .and_then(|site| Some((site, site.system(&props.system)?)));
+    let Some((site, system)) = found else {
+        return html! { <Nowhere message={t.gone_system} /> };
+    };
+    let here = Here {
+        site: props.site.clone(),
+        system: props.system.clone(),
+    };
+    let remove = {
+        let (shelf, navigator, here) = (shelf.dispatcher(), navigator, here.clone());
+        Callback::from(move |()| {
+            let system = here.system.clone();
+            if let Some(navigator) = &navigator {
+                navigator.replace(&Route::Site {
+                    site: here.site.clone(),
+                });
+            }
+            shelf.dispatch(Act::EditSite {
+                site: here.site.clone(),
+                edit: Rc::new(move |site: &mut Site| site.systems.retain(|one| one.id != system)),
+            });
+        })
+    };
+    let name = name_or(&system.name, t.unnamed_system);
+    let up = (
+        Route::Site {
+            site: site.id.clone(),
+        },
+        name_or(&site.name, t.unnamed_site),
+    );
+    let planned = plan::of(system);
+    html! {
+        <main class="screen screen--wide">
+            <Head title={name.clone()} {up} />
+            { match planned.as_ref() {
+                Ok(plan) => whole(plan, &planned, system, &here, units),
+                Err(errors) => missing(errors, system, &here, units),
+            } }
+            <Send system={system.clone()} />
+            <section class="part">
+                <Confirm act={t.remove_system_act} question={(t.remove_system)(&name)} done={remove} />
+            </section>
+            <p class="quiet quiet--after">{ t.defers }</p>
+        </main>
+    }
+}
+
+/// The system that is on the screen.
+#[derive(Clone)]
+struct Here {
+    site: String,
+    system: String,
+}
+
+impl Here {
+    fn inputs(&self) -> Route {
+        Route::Inputs {
+            site: self.site.clone(),
+            system: self.system.clone(),
+        }
+    }
+
+    fn input(&self, field: Field) -> Route {
+        Route::Input {
+            site: self.site.clone(),
+            system: self.system.clone(),
+            field: field.key().to_owned(),
+        }
+    }
+}
+
+/// What stands between the record and a plan, each leading to its field.
+fn missing(errors: &[FieldError], system: &System, here: &Here, units: Units) -> Html {
+    let t = screen();
+    html! { <>
+        <section class="verdict">
+            <p class="verdict__sentence">{ t.planless }</p>
+            <p class="verdict__action">{ t.missing_note }</p>
+        </section>
+        <ul class="list">
+            { for errors.iter().map(|error| html! {
+                <li key={error.field.key()}>
+                    <Go to={here.input(error.field)} class="list__one">
+                        <span class="list__name">{ words().field(error.field).ask }</span>
+                        <span class="list__note">{ words().problem(error.field, &error.problem, units) }</span>
+                        <Icon sketch={Sketch::On} />
+                    </Go>
+                </li>
+            }) }
+        </ul>
+        <div class="buttons">
+            <Go to={here.inputs()} class="button button--first">
+                { if system.entries.is_empty() { t.answer } else { t.change_inputs } }
+            </Go>
+        </div>
+    </> }
+}
+
+/// The whole plan.
+fn whole(plan: &Plan, planned: &Planned, system: &System, here: &Here, units: Units) -> Html {
+    let t = screen();
+    let writer = Writer::new(plan, units);
+    let is_assumed = |field: &Field| {
+        fields::value(system, *field, units)
+            .is_some_and(|(_, basis)| basis == winterset_calc::Basis::Assumed)
+    };
+    let assumed = Field::ALL.iter().filter(|field| is_assumed(field)).count();
+    html! { <>
+        <VerdictBlock number={plan::strong_number(plan, units)} enough={plan.verdict.is_enough()}
+            sentence={words().verdict(plan.verdict, plan, units)}
+            action={words().action(plan.verdict.action(plan.input.motor.value))} />
+        <div class="buttons">
+            <Go to={here.inputs()} class="button">
+                { if assumed == 0 { t.change_inputs.to_owned() } else { (t.replace_assumed)(assumed) } }
+            </Go>
+        </div>
+        <div class="two">
+            <section class="part">
+                <h2>{ t.settings_sheet }</h2>
+                <p class="part__note">{ t.settings_sheet_note }</p>
+                { for writer.settings().into_iter().map(|step| html! { <>
+                    <h3 class="step">{ step.name }</h3>
+                    <Cautions cautions={step.cautions} />
+                    { sheet(step.lines) }
+                </> }) }
+                { for writer.notes().into_iter().map(|note| html! { <p class="part__note">{ note }</p> }) }
+            </section>
+            <Winter plan={Held(planned.clone())} />
+        </div>
+        <div class="two">
+            <section class="part">
+                <h2>{ t.pressure_need }</h2>
+                <Cautions cautions={writer.gauge_cautions()} />
+                { sheet(writer.need()) }
+                <h3 class="step">{ t.hold_limits }</h3>
+                { sheet(writer.hold()) }
+                <h3 class="step">{ (t.cycled)(words().method(Method::OnOff).name) }</h3>
+                { sheet(vec![writer.on_off()]) }
+            </section>
+            <section class="part">
+                <h2>{ t.known_point }</h2>
+                { sheet(writer.known_point()) }
+            </section>
+        </div>
+        <section class="part">
+            <h2>{ t.values_used }</h2>
+            <p class="legend">
+                <span>{ t.values_used_note }</span>
+                <span class="value">{ t.entered_form }</span>
+                <span class="value value--assumed">{ t.assumed_form }</span>
+            </p>
+            <ul class="list used">
+                { for Field::ALL.iter().filter_map(|field| {
+                    let (text, basis) = fields::value(system, *field, units)?;
+                    Some(html! {
+                        <li key={field.key()}>
+                            <Go to={here.input(*field)} class="list__one">
+                                <span>{ words().field(*field).ask }</span>
+                                <Value number={text} {basis} />
+                            </Go>
+                        </li>
+                    })
+                }) }
+            </ul>
+        </section>
+    </> }
+}
+
+fn sheet(lines: Vec<Line>) -> Html {
+    html! {
+        <div class="sheet">{ for lines.into_iter().map(|line| html! { <SheetLine key={line.key.to_string()} line={line.clone()} /> }) }</div>
+    }
+}

@@ -1,0 +1,81 @@
+//! The technician's own settings: units, theme, and whether the app works without a network.
+
+use std::rc::Rc;
+
+use winterset_profile::{Kind, Unit};
+use winterset_words::{PressureUnit, TemperatureUnit, screen};
+use yew::prelude::*;
+
+use crate::components::choices::Choices;
+use crate::components::field::Choice;
+use crate::components::head::Head;
+use crate::offline::Offline;
+use crate::store::{Act, Preferences, Theme, use_shelf};
+
+/// The settings.
+#[component]
+pub fn Settings() -> Html {
+    let t = screen();
+    let shelf = use_shelf();
+    let offline = use_context::<Offline>().unwrap_or_default();
+    let preferences = &shelf.preferences;
+    let choose = |change: fn(&mut Preferences, &str)| {
+        let shelf = shelf.clone();
+        Callback::from(move |chosen: String| {
+            shelf.dispatch(Act::EditPreferences(Rc::new(move |preferences| {
+                change(preferences, &chosen)
+            })));
+        })
+    };
+    let unit = |unit: Unit| -> Choice { (unit.token().into(), unit.symbol().into()) };
+    let units = preferences.units;
+    let theme = |theme: Theme| -> Choice {
+        let name = match theme {
+            Theme::Auto => t.theme_auto,
+            Theme::Light => t.theme_light,
+            Theme::Dark => t.theme_dark,
+            Theme::Sunlight => t.theme_sunlight,
+        };
+        (theme.key().into(), name.into())
+    };
+    html! {
+        <main class="screen">
+            <Head title={t.settings} />
+            <Choices name="temperature" ask={t.unit_of_temperature} chosen={units.unit(Kind::Temperature).token()}
+                choices={[Unit::Fahrenheit, Unit::Celsius].map(unit).to_vec()}
+                choose={choose(|preferences, chosen| preferences.units.temperature = temperature(chosen))} />
+            <Choices name="pressure" ask={t.unit_of_pressure} chosen={units.unit(Kind::Pressure).token()}
+                choices={[Unit::Psig, Unit::KilopascalGauge, Unit::BarGauge].map(unit).to_vec()}
+                choose={choose(|preferences, chosen| preferences.units.pressure = pressure(chosen))} />
+            <Choices name="theme" ask={t.theme} chosen={preferences.theme.key()} choices={Theme::ALL.map(theme).to_vec()}
+                choose={choose(|preferences, chosen| {
+                    preferences.theme = Theme::ALL.into_iter().find(|theme| theme.key() == chosen).unwrap_or_default();
+                })} />
+            <section class="part" aria-live="polite">
+                <h2>{ t.offline }</h2>
+                <p>{ match offline {
+                    Offline::Unavailable => t.offline_unavailable,
+                    Offline::Preparing => t.offline_preparing,
+                    Offline::Ready | Offline::NewVersion => t.offline_ready,
+                    Offline::Failed => t.offline_failed,
+                } }</p>
+            </section>
+            <p class="quiet quiet--after">{ t.defers }</p>
+        </main>
+    }
+}
+
+fn temperature(token: &str) -> TemperatureUnit {
+    match Unit::parse(Kind::Temperature, token) {
+        Some(Unit::Celsius) => TemperatureUnit::Celsius,
+        _ => TemperatureUnit::Fahrenheit,
+    }
+}
+
+fn pressure(token: &str) -> PressureUnit {
+    match Unit::parse(Kind::Pressure, token) {
+        Some(Unit::KilopascalGauge) => PressureUnit::Kilopascal,
+        Some(Unit::BarGauge) => PressureUnit::Bar,
+        _ => PressureUnit::Psig,
+    }
+}

@@ -1,0 +1,82 @@
+//! All sites; on a phone that holds none, what this is and where to start.
+
+use winterset_profile::Site;
+use winterset_words::screen;
+use yew::prelude::*;
+use yew_router::prelude::*;
+
+use crate::components::go::Go;
+use crate::components::head::Head;
+use crate::components::icon::{Icon, Sketch};
+use crate::offline::Offline;
+use crate::route::Route;
+use crate::store::{Act, demo, id, use_shelf};
+
+/// The start screen.
+#[component]
+pub fn Sites() -> Html {
+    let t = screen();
+    let shelf = use_shelf();
+    let navigator = use_navigator();
+    let offline = use_context::<Offline>().unwrap_or_default();
+    let add = |make: fn() -> Site| {
+        let (shelf, navigator) = (shelf.clone(), navigator.clone());
+        Callback::from(move |_: MouseEvent| {
+            let site = make();
+            let to = Route::Site {
+                site: site.id.clone(),
+            };
+            shelf.dispatch(Act::AddSite(site));
+            if let Some(navigator) = &navigator {
+                navigator.push(&to);
+            }
+        })
+    };
+    let new_site = add(|| Site::new(id::new(), ""));
+    let demo_site = add(demo::site);
+    let has_demo = shelf.sites.iter().any(|site| demo::is_demo(site));
+    html! {
+        <main class="screen">
+            <Head title={if shelf.sites.is_empty() { "Winterset" } else { t.sites }} />
+            if shelf.sites.is_empty() {
+                <p class="about">{ t.about }</p>
+            } else {
+                <ul class="list">
+                    { for shelf.sites.iter().map(|site| html! {
+                        <li key={site.id.clone()}>
+                            <Go to={Route::Site { site: site.id.clone() }} class="list__one">
+                                <span class="list__name">{ name_or(&site.name, t.unnamed_site) }</span>
+                                <span class="list__note">{ (t.systems_count)(site.systems.len()) }</span>
+                                <Icon sketch={Sketch::On} />
+                            </Go>
+                        </li>
+                    }) }
+                </ul>
+            }
+            { for shelf.unreadable.iter().map(|unreadable| html! {
+                <div class="confirm" role="alert">
+                    <p>{ t.unreadable_site }</p>
+                    <p class="quiet">{ &unreadable.key }{ ": " }{ &unreadable.why }</p>
+                </div>
+            }) }
+            <div class="buttons">
+                <button type="button" class="button button--first" onclick={new_site}>{ t.new_site }</button>
+                if !has_demo {
+                    <button type="button" class="button" onclick={demo_site}>{ t.load_demo }</button>
+                }
+            </div>
+            if !has_demo {
+                <p class="quiet quiet--after">{ t.demo_note }</p>
+            }
+            if offline == Offline::Ready {
+                <p class="quiet quiet--after" role="status">{ t.offline_ready }</p>
+            }
+        </main>
+    }
+}
+
+/// A name, or the word for a thing that has none yet.
+pub fn name_or(name: &str, otherwise: &str) -> AttrValue {
+    let name = name.trim();
+    AttrValue::from(if name.is_empty() { otherwise } else { name }.to_owned())
+}

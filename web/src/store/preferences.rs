@@ -1,0 +1,92 @@
+//! The technician's own settings, and what a worksheet was left with.
+
+use serde::{Deserialize, Serialize};
+use winterset_profile::Unit;
+use winterset_words::Units;
+
+/// How the screens look.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(rename_all = "kebab-case")]
+pub enum Theme {
+    /// As the phone is set.
+    #[default]
+    Auto,
+    /// Dark on light.
+    Light,
+    /// Light on dark.
+    Dark,
+    /// Black on white with thick strokes.
+    Sunlight,
+}
+
+impl Theme {
+    /// Every theme.
+    pub const ALL: [Theme; 4] = [Theme::Auto, Theme::Light, Theme::Dark, Theme::Sunlight];
+
+    /// The stable name, which the style sheets know too.
+    pub fn key(self) -> &'static str {
+        match self {
+            Theme::Auto => "auto",
+            Theme::Light => "light",
+            Theme::Dark => "dark",
+            Theme::Sunlight => "sunlight",
+        }
+    }
+
+    /// Puts the theme on the page.
+    pub fn apply(self) {
+        let Some(root) = web_sys::window()
+            .and_then(|window| window.document())
+            .and_then(|document| document.document_element())
+        else {
+            return;
+        };
+        // An attribute that is not there cannot fail to go, and this name is a valid one.
+        let _ = match self {
+            Theme::Auto => root.remove_attribute("data-theme"),
+            theme => root.set_attribute("data-theme", theme.key()),
+        };
+    }
+}
+
+/// What the technician set for all screens.
+#[derive(Clone, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(default)]
+pub struct Preferences {
+    /// Units that values are read in.
+    pub units: Units,
+    /// How the screens look.
+    pub theme: Theme,
+    /// The saturation worksheet as it was left.
+    pub saturation: SaturationSheet,
+    /// Outdoor temperature now, as typed, in the unit of temperature.
+    pub outdoor_now: String,
+}
+
+/// The saturation worksheet, every answer as typed.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(default)]
+pub struct SaturationSheet {
+    /// Designation of the refrigerant.
+    pub refrigerant: String,
+    /// The temperature that pressures are wanted at.
+    pub temperature: String,
+    /// The pressure that temperatures are wanted at.
+    pub pressure: String,
+    /// Elevation.
+    pub elevation: String,
+    /// Stable name of the unit of elevation.
+    pub elevation_unit: String,
+}
+
+impl Default for SaturationSheet {
+    fn default() -> Self {
+        Self {
+            refrigerant: "R-410A".to_owned(),
+            temperature: String::new(),
+            pressure: String::new(),
+            elevation: String::new(),
+            elevation_unit: Unit::Foot.token().to_owned(),
+        }
+    }
+}

@@ -1,0 +1,180 @@
+//! A plan as curves along outdoor temperature, and the same as a table.
+
+use winterset_calc::{Method, Plan, Quantity};
+use winterset_profile::Kind;
+use winterset_words::{Units, screen};
+use yew::AttrValue;
+
+use super::ladder::{Sampled, number, pressure_unit};
+use super::sheet::Writer;
+use super::words;
+use crate::components::chart::{ChartProps, Curve, Mark, Stroke, Tick};
+use crate::components::scale::Scale;
+
+fn stroke(method: Method) -> Stroke {
+    match method {
+        Method::FullFan => Stroke::Dotted,
+        Method::OnOff => Stroke::Dashed,
+        Method::SpeedControl => Stroke::Solid,
+    }
+}
+
+/// Head pressure and fan speed along outdoor temperature; `here` is the rung that is being read.
+pub fn charts(
+    plan: &Plan,
+    sampled: &Sampled,
+    units: Units,
+    here: usize,
+) -> (ChartProps, ChartProps) {
+    let t = screen();
+    let writer = Writer::new(plan, units);
+    let outdoor = &sampled.outdoor;
+    let pressure = |quantity| units.number(&Quantity::Pressure(quantity), plan.atmosphere.value);
+    let temperature =
+        |quantity| units.number(&Quantity::Temperature(quantity), plan.atmosphere.value);
+    let (warm, cold) = (
+        outdoor.number(sampled.places.first().copied().unwrap_or_default()),
+        outdoor.number(sampled.places.last().copied().unwrap_or_default()),
+    );
+    let x = Scale::new(cold, warm);
+    let rungs = sampled.rungs.len();
+    // Every second or third rung is enough to read by on a narrow screen.
+    let every = rungs.div_ceil(7).max(1);
+    let x_ticks: Vec<Tick> = (0..rungs)
+        .rev()
+        .step_by(every)
+        .map(|rung| outdoor.number(rung as f64))
+        .map(|value| (value, number(value).into()))
+        .collect();
+    let curve = |method: Method, value: &dyn Fn(&winterset_calc::Point) -> f64| {
+        let samples = sampled.places.iter().zip(&sampled.samples).rev();
+        Curve {
+            name: words().method(method).name.into(),
+            stroke: stroke(method),
+            points: samples
+                .map(|(at, rung)| (outdoor.number(*at), value(rung.of(method))))
+                .collect(),
+            band: Vec::new(),
+        }
+    };
+    let need = pressure(plan.need.pressure.value);
+    let heads = sampled
+        .samples
+        .iter()
+        .flat_map(|rung| Method::ALL.map(|method| pressure(rung.of(method).pressure)));
+    let (head_scale, head_ticks) = Scale::round(heads.chain([need]), 5);
+    let limit = plan.hold.speed_control.value;
+    let posts: Vec<Mark> = [
+        (temperature(limit), t.hold_limit, "post-hold"),
+        (temperature(plan.input.outdoor_low), t.site_low, "post-low"),
+    ]
+    .into_iter()
+    .filter(|(at, ..)| (cold..=warm).contains(at))
+    .map(|(at, name, class)| Mark {
+        at,
+        name: name.into(),
+        class,
+    })
+    .chain([Mark {
+        at: outdoor.number(here as f64),
+        name: "".into(),
+        class: "post-here",
+    }])
+    .collect();
+    let across = format!("{}, {}", t.outdoor, units.unit(Kind::Temperature).symbol());
+    let head = ChartProps {
+        summary: (t.head_summary)(
+            &writer
+                .show(Quantity::Pressure(plan.need.pressure.value))
+                .to_string(),
+            &writer.brief(limit),
+        )
+        .into(),
+        across: across.clone().into(),
+        up: format!("{}, {}", t.head_pressure, pressure_unit(units)).into(),
+        x,
+        x_ticks: x_ticks.clone(),
+        y: head_scale,
+        y_ticks: head_ticks
+            .into_iter()
+            .map(|tick| (tick, number(tick).into()))
+            .collect(),
+        curves: Method::ALL
+            .into_iter()
+            .map(|method| {
+                let mut drawn = curve(method, &|point| pressure(point.pressure));
+                drawn.band = sampled
+                    .places
+                    .iter()
+                    .zip(&sampled.samples)
+                    .filter_map(|(at, rung)| {
+                        let (low, high) = rung.of(method).swing?;
+                        Some((outdoor.number(*at), pressure(low), pressure(high)))
+                    })
+                    .collect();
+                drawn
+            })
+            .collect(),
+        levels: vec![Mark {
+            at: need,
+            name: t.need.into(),
+            class: "level-need",
+        }],
+        posts: posts.clone(),
+    };
+    let percent = |share: f64| (share * 100.0, AttrValue::from(number(share * 100.0)));
+    let fan = ChartProps {
+        summary: (t.fan_summary)(
+            &writer
+                .show(Quantity::Ratio(plan.settings.drive.minimum_output().value))
+                .to_string(),
+        )
+        .into(),
+        across: across.into(),
+        up: t.fan_share.into(),
+        x,
+        x_ticks,
+        y: Scale::new(0.0, 105.0),
+        y_ticks: [0.0, 0.25, 0.5, 0.75, 1.0].map(percent).to_vec(),
+        curves: Method::ALL
+            .into_iter()
+            .map(|method| curve(method, &|point| 100.0 * point.fan_speed_fraction))
+            .collect(),
+        levels: Vec::new(),
+        posts,
+    };
+    (head, fan)
+}
+
+/// One row of the table.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Row {
+    /// Outdoor temperature.
+    pub outdoor: String,
+    /// Head pressure and fan share of each method.
+    pub methods: Vec<(String, String)>,
+}
+
+/// The rungs as a table.
+pub fn table(plan: &Plan, sampled: &Sampled, units: Units) -> Vec<Row> {
+    let writer = Writer::new(plan, units);
+    sampled
+        .rungs
+        .iter()
+        .map(|rung| Row {
+            outdoor: writer.brief(rung.full_fan.outdoor),
+            methods: Method::ALL
+                .into_iter()
+                .map(|method| {
+                    let point = rung.of(method);
+                    (
+                        writer.show(Quantity::Pressure(point.pressure)).number,
+                        writer
+                            .show(Quantity::Ratio(point.fan_speed_fraction))
+                            .to_string(),
+                    )
+                })
+                .collect(),
+        })
+        .collect()
+}

@@ -1,0 +1,153 @@
+//! The inputs as questions: what is essential, which units can stand beside an answer, and what a blank is taken to be.
+
+use uom::si::f64::Pressure;
+use winterset_calc::input::{Bearing, Duty, Metering, MotorKind, Sensing};
+use winterset_calc::refrigerant::Refrigerant;
+use winterset_calc::{Basis, Field};
+use winterset_profile::{Assumed, Kind, System, Unit, kind_of};
+use winterset_words::{Units, screen};
+use yew::AttrValue;
+
+use super::words;
+use crate::components::field::{Choice, Round};
+
+/// The answers that make a usable plan. Cooling capacity and heat rejected are one question.
+pub const ESSENTIALS: [Field; 7] = [
+    Field::Refrigerant,
+    Field::Duty,
+    Field::CoolingCapacity,
+    Field::OutdoorLow,
+    Field::Metering,
+    Field::Motor,
+    Field::Bearing,
+];
+
+/// Everything else, in the order in which it is found on the way from the nameplate to the roof.
+pub const REST: [Field; 13] = [
+    Field::OverAmbient,
+    Field::KnownOutdoor,
+    Field::Evaporating,
+    Field::Elevation,
+    Field::Voltage,
+    Field::Frequency,
+    Field::Fans,
+    Field::RatedSpeed,
+    Field::Airflow,
+    Field::Sensing,
+    Field::ThrottlingRange,
+    Field::CompressorLowest,
+    Field::IdleAirflow,
+];
+
+/// Stable names of the choices at a field; empty for numbers.
+fn keys(field: Field) -> Vec<&'static str> {
+    match field {
+        Field::Duty => Duty::ALL.iter().map(|choice| choice.key()).collect(),
+        Field::Metering => Metering::ALL.iter().map(|choice| choice.key()).collect(),
+        Field::Motor => MotorKind::ALL.iter().map(|choice| choice.key()).collect(),
+        Field::Bearing => Bearing::ALL.iter().map(|choice| choice.key()).collect(),
+        Field::Sensing => Sensing::ALL.iter().map(|choice| choice.key()).collect(),
+        _ => Vec::new(),
+    }
+}
+
+/// The choices at a field with their words.
+pub fn choices(field: Field) -> Vec<Choice> {
+    keys(field)
+        .into_iter()
+        .map(|key| (key.into(), words().choice(field, key).into()))
+        .collect()
+}
+
+/// Every refrigerant as a choice.
+pub fn refrigerants() -> Vec<Choice> {
+    Refrigerant::all()
+        .map(|name| (name.into(), name.into()))
+        .collect()
+}
+
+/// The units that can stand beside a number.
+pub fn units_of(kind: Kind) -> Vec<Choice> {
+    let units: Vec<Choice> = Unit::of(kind)
+        .map(|unit| (unit.token().into(), unit.symbol().into()))
+        .collect();
+    match units.as_slice() {
+        // A plain number of things has nothing beside it.
+        [(_, symbol)] if symbol.is_empty() => Vec::new(),
+        _ => units,
+    }
+}
+
+/// The stable name of the unit beside a field: the one that its answer was given in, else the person's own.
+pub fn unit_beside(system: &System, field: Field, kind: Kind, units: Units) -> String {
+    system
+        .entry(field)
+        .and_then(|entry| entry.unit.clone())
+        .unwrap_or_else(|| units.unit(kind).token().to_owned())
+}
+
+/// Whether a field takes values below zero.
+pub fn is_signed(kind: Kind) -> bool {
+    matches!(kind, Kind::Temperature | Kind::Elevation)
+}
+
+/// What a blank field is taken to be, in words; `None` where it needs an answer.
+pub fn assumed(system: &System, field: Field, units: Units) -> Option<String> {
+    let t = screen();
+    match system.assumed(field) {
+        Assumed::Value(quantity) => Some(units.show(&quantity, Pressure::default()).to_string()),
+        Assumed::Choice(key) => Some(words().choice(field, key).to_owned()),
+        Assumed::WorkedOut => Some(t.worked_out.to_owned()),
+        Assumed::LeftOut => Some(t.left_out.to_owned()),
+        Assumed::Nothing => None,
+    }
+}
+
+/// What stands round the answer of a field.
+pub fn round(system: &System, field: Field, error: Option<String>, units: Units) -> Round {
+    let said = words().field(field);
+    Round {
+        key: field.key().into(),
+        ask: said.ask.into(),
+        help: Some(said.help.into()),
+        usual: words()
+            .usual(field, units)
+            .map(|usual| (screen().usual)(&usual).into()),
+        assumed: assumed(system, field, units).map(AttrValue::from),
+        error: error.map(AttrValue::from),
+    }
+}
+
+/// What a field holds or is taken to hold, as written, with where it comes from.
+pub fn value(system: &System, field: Field, units: Units) -> Option<(String, Basis)> {
+    let entry = system.entry(field).filter(|entry| !entry.is_blank());
+    let Some(entry) = entry else {
+        return match system.assumed(field) {
+            Assumed::LeftOut => None,
+            _ => assumed(system, field, units).map(|text| (text, Basis::Assumed)),
+        };
+    };
+    let Some(kind) = kind_of(field) else {
+        let known = keys(field)
+            .into_iter()
+            .find(|key| *key == entry.typed.trim());
+        let text = known.map_or(entry.typed.as_str(), |key| words().choice(field, key));
+        return Some((text.to_owned(), Basis::Entered));
+    };
+    let token = unit_beside(system, field, kind, units);
+    let symbol = Unit::parse(kind, &token).map_or("", Unit::symbol);
+    // A unit typed behind the number stands for itself.
+    let has_unit = entry
+        .typed
+        .trim_end()
+        .ends_with(|c: char| !c.is_ascii_digit());
+    let text = if symbol.is_empty() || has_unit {
+        entry.typed.trim().to_owned()
+    } else {
+        format!(
+            "{}\u{a0}{symbol}",
+            entry.typed.trim().replace('-', "\u{2212}")
+        )
+    };
+    Some((text, Basis::Entered))
+}

@@ -1,0 +1,264 @@
+//! A plan as a cold ladder, and what one of its rungs answers.
+
+use winterset_calc::{Method, Plan, Point, Quantity, Rung};
+use winterset_profile::{Kind, Unit, parse_number};
+use winterset_words::{Units, screen};
+
+use super::outdoor::Outdoor;
+use super::sheet::Writer;
+use crate::components::ladder::{self, Picture, Pointer, Sample, Stretch};
+use crate::components::scale::Scale;
+
+/// Every method at every sample and every rung of a stretch of outdoor temperature.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Sampled {
+    /// The stretch.
+    pub outdoor: Outdoor,
+    /// Where the samples lie, counted in rungs.
+    pub places: Vec<f64>,
+    /// The samples.
+    pub samples: Vec<Rung>,
+    /// The rungs.
+    pub rungs: Vec<Rung>,
+}
+
+impl Sampled {
+    /// Asks the plan at every place; `None` where the refrigerant has no answer at one of them.
+    pub fn of(plan: &Plan, units: Units) -> Option<Self> {
+        let outdoor = Outdoor::of(plan, units);
+        let places = outdoor.samples();
+        let samples = places
+            .iter()
+            .map(|at| plan.at(outdoor.temperature(*at)).ok())
+            .collect::<Option<Vec<_>>>()?;
+        let rungs = outdoor
+            .rungs()
+            .into_iter()
+            .map(|temperature| plan.at(temperature).ok())
+            .collect::<Option<Vec<_>>>()?;
+        Some(Self {
+            outdoor,
+            places,
+            samples,
+            rungs,
+        })
+    }
+}
+
+/// What the fan does at a point.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+enum FanDoes {
+    Full,
+    Slowing,
+    Minimum,
+    Cycling,
+    Off,
+}
+
+impl FanDoes {
+    fn at(plan: &Plan, method: Method, point: &Point) -> Self {
+        const NEAR: f64 = 1e-6;
+        match method {
+            Method::FullFan => FanDoes::Full,
+            Method::OnOff if point.fan_speed_fraction >= 1.0 - NEAR => FanDoes::Full,
+            Method::OnOff if point.fan_speed_fraction <= NEAR => FanDoes::Off,
+            Method::OnOff => FanDoes::Cycling,
+            Method::SpeedControl => {
+                let output = point.output.map_or(1.0, |output| output.fraction);
+                if output >= 1.0 - NEAR {
+                    FanDoes::Full
+                } else if output <= plan.settings.drive.minimum_output().value + NEAR {
+                    FanDoes::Minimum
+                } else {
+                    FanDoes::Slowing
+                }
+            }
+        }
+    }
+
+    fn word(self) -> &'static str {
+        let t = screen();
+        match self {
+            FanDoes::Full => t.fan_full,
+            FanDoes::Slowing => t.fan_slowing,
+            FanDoes::Minimum => t.fan_minimum,
+            FanDoes::Cycling => t.fan_cycling,
+            FanDoes::Off => t.fan_off,
+        }
+    }
+}
+
+/// The drawing of one method.
+pub fn picture(plan: &Plan, sampled: &Sampled, method: Method, units: Units, now: &str) -> Picture {
+    let t = screen();
+    let writer = Writer::new(plan, units);
+    let outdoor = &sampled.outdoor;
+    let temperature =
+        |quantity| units.number(&Quantity::Temperature(quantity), plan.atmosphere.value);
+    let pressure = |quantity| units.number(&Quantity::Pressure(quantity), plan.atmosphere.value);
+    let samples: Vec<Sample> = sampled
+        .places
+        .iter()
+        .zip(&sampled.samples)
+        .map(|(at, rung)| {
+            let point = rung.of(method);
+            Sample {
+                at: *at,
+                fan: point.fan_speed_fraction,
+                head: pressure(point.pressure),
+                swing: point
+                    .swing
+                    .map(|(low, high)| (pressure(low), pressure(high))),
+                holds: point.holds,
+            }
+        })
+        .collect();
+    let need = pressure(plan.need.pressure.value);
+    // One scale for every method, so that changing the method moves only what the method changes.
+    let all = sampled
+        .samples
+        .iter()
+        .flat_map(|rung| Method::ALL.map(|method| pressure(rung.of(method).pressure)));
+    let (scale, ticks) = Scale::round(all.chain([need]), 4);
+    let place = |number: f64| Some(outdoor.place(number)).filter(|at| outdoor.holds(*at));
+    let limit = plan.hold.of(method).value;
+    let low = plan.input.outdoor_low;
+    Picture {
+        rungs: outdoor
+            .rungs()
+            .into_iter()
+            .zip(&sampled.rungs)
+            .map(|(temperature, rung)| ladder::Rung {
+                name: writer.brief(temperature).into(),
+                sentence: sentence(plan, rung, method, units).into(),
+                holds: rung.of(method).holds,
+            })
+            .collect(),
+        stretches: stretches(plan, sampled, method),
+        samples,
+        need,
+        need_name: t.need.into(),
+        pressure: scale,
+        pressure_ticks: ticks
+            .into_iter()
+            .map(|tick| (tick, number(tick).into()))
+            .collect(),
+        hold: place(temperature(limit)).map(|at| Pointer {
+            at,
+            name: (t.holds_to)(&writer.brief(limit)).into(),
+        }),
+        low: Pointer {
+            at: outdoor.place(temperature(low)),
+            name: t.site_low.into(),
+        },
+        now: parse_number(Kind::Temperature, now)
+            .ok()
+            .and_then(|typed| {
+                let unit = typed.unit.unwrap_or_else(|| units.unit(Kind::Temperature));
+                place(units.number(
+                    &unit.quantity(typed.number, plan.atmosphere.value),
+                    plan.atmosphere.value,
+                ))
+            })
+            .map(|at| Pointer {
+                at,
+                name: t.now.into(),
+            }),
+    }
+}
+
+/// Neighbouring samples at which the fan does the same.
+fn stretches(plan: &Plan, sampled: &Sampled, method: Method) -> Vec<Stretch> {
+    let mut found: Vec<(FanDoes, Stretch)> = Vec::new();
+    for (at, rung) in sampled.places.iter().zip(&sampled.samples) {
+        let does = FanDoes::at(plan, method, rung.of(method));
+        match found.last_mut() {
+            Some((last, stretch)) if *last == does => stretch.to = *at,
+            _ => found.push((
+                does,
+                Stretch {
+                    from: *at,
+                    to: *at,
+                    name: does.word().into(),
+                },
+            )),
+        }
+    }
+    // A stretch shorter than half a rung has no room for its word.
+    found
+        .into_iter()
+        .map(|(_, stretch)| stretch)
+        .filter(|stretch| stretch.to - stretch.from > 0.45)
+        .collect()
+}
+
+/// A rung in a sentence.
+pub fn sentence(plan: &Plan, rung: &Rung, method: Method, units: Units) -> String {
+    let t = screen();
+    let writer = Writer::new(plan, units);
+    let point = rung.of(method);
+    let head = writer.show(Quantity::Pressure(point.pressure)).to_string();
+    let fan = match FanDoes::at(plan, method, point) {
+        does @ (FanDoes::Full | FanDoes::Off | FanDoes::Minimum) => does.word().to_owned(),
+        does => format!(
+            "{} {}",
+            does.word(),
+            writer.show(Quantity::Ratio(point.fan_speed_fraction))
+        ),
+    };
+    (t.rung)(&writer.brief(point.outdoor), &fan, &head, point.holds)
+}
+
+/// What a rung answers: name, number and unit of each value.
+pub fn answers(
+    plan: &Plan,
+    rung: &Rung,
+    method: Method,
+    units: Units,
+) -> Vec<(&'static str, String)> {
+    let t = screen();
+    let writer = Writer::new(plan, units);
+    let point = rung.of(method);
+    let show = |quantity| writer.show(quantity).to_string();
+    let mut answers = vec![
+        (t.head_pressure, show(Quantity::Pressure(point.pressure))),
+        (t.coil, show(Quantity::Temperature(point.coil))),
+        (
+            t.over_ambient,
+            show(Quantity::Difference(point.over_ambient())),
+        ),
+    ];
+    match (method, point.output) {
+        (Method::SpeedControl, Some(output)) => {
+            answers.push((t.output, show(Quantity::Ratio(output.fraction))));
+            if let Some(volts) = output.voltage {
+                answers.push((t.motor_volts, show(Quantity::Voltage(volts))));
+            }
+            answers.push((t.motor_speed, show(Quantity::Speed(output.speed))));
+        }
+        (Method::OnOff, _) => {
+            answers.push((t.fan_on, show(Quantity::Ratio(point.fan_speed_fraction))));
+            if let Some((low, high)) = point.swing {
+                answers.push((t.saws_from, show(Quantity::Pressure(low))));
+                answers.push((t.saws_to, show(Quantity::Pressure(high))));
+            }
+        }
+        _ => answers.push((t.fan_speed, show(Quantity::Ratio(point.fan_speed_fraction)))),
+    }
+    answers
+}
+
+/// A mark of a scale: whole where it is whole.
+pub fn number(value: f64) -> String {
+    let text = if value.fract().abs() < 1e-9 {
+        format!("{value:.0}")
+    } else {
+        format!("{value:.1}")
+    };
+    text.replace('-', "\u{2212}")
+}
+
+/// The unit of head pressure over a scale.
+pub fn pressure_unit(units: Units) -> &'static str {
+    Unit::symbol(units.unit(Kind::Pressure))
+}

@@ -1,0 +1,16 @@
+//! From plans and records to what components draw: words and places on a scale, nothing computed.
+
+pub mod curves;
+pub mod fields;
+pub mod ladder;
+pub mod outdoor;
+pub mod plan;
+pub mod saturation;
+pub mod sheet;
+
+use winterset_words::{Language, Words};
+
+/// Everything that is said, in the language of the app.
+pub fn words() -> &'static dyn Words {
+    Language::default().words()
+}

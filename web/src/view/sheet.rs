@@ -1,0 +1,330 @@
+//! The settings sheet and the other values of a plan as rows, each with its reason and working.
+
+use uom::si::f64::{Pressure, ThermodynamicTemperature};
+use winterset_calc::explain::Working;
+use winterset_calc::input::Sensing;
+use winterset_calc::settings::Drive;
+use winterset_calc::{Basis, Caution, Method, Plan, Quantity};
+use winterset_words::{Units, screen};
+
+use super::words;
+use crate::components::sheet::{Line, TermLine, WorkingLines};
+
+/// Rows that belong to one step of the work, and what can hurt at it.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Step {
+    /// What the step is.
+    pub name: &'static str,
+    /// Its values.
+    pub lines: Vec<Line>,
+    /// Its cautions, each with a title.
+    pub cautions: Vec<(&'static str, &'static str)>,
+}
+
+/// Writes the values of one plan.
+#[derive(Clone, Copy)]
+pub struct Writer<'a> {
+    plan: &'a Plan,
+    units: Units,
+}
+
+impl<'a> Writer<'a> {
+    /// A writer in the person's units.
+    pub fn new(plan: &'a Plan, units: Units) -> Self {
+        Self { plan, units }
+    }
+
+    /// The settings sheet, in the order of the work.
+    pub fn settings(&self) -> Vec<Step> {
+        let t = screen();
+        vec![
+            Step {
+                name: t.step_sense,
+                lines: vec![self.sensing()],
+                cautions: self.cautions(match self.plan.settings.sensing.value {
+                    Sensing::CoilTemperature => &[Caution::Roof, Caution::RotatingFan],
+                    Sensing::LiquidPressure => {
+                        &[Caution::Roof, Caution::Pressure, Caution::Flammable]
+                    }
+                }),
+            },
+            Step {
+                name: t.step_points,
+                lines: self.points(),
+                cautions: Vec::new(),
+            },
+            Step {
+                name: t.step_motor,
+                lines: self.motor(),
+                cautions: self.cautions(match self.plan.settings.sensing.value {
+                    Sensing::CoilTemperature => &[Caution::Mains, Caution::Capacitor],
+                    Sensing::LiquidPressure => {
+                        &[Caution::Mains, Caution::Capacitor, Caution::RotatingFan]
+                    }
+                }),
+            },
+        ]
+    }
+
+    /// What the fan is switched at, where it is cycled instead.
+    pub fn on_off(&self) -> Line {
+        let (off, on) = self.plan.on_off_points.value;
+        let (off, on) = (
+            self.show(Quantity::Pressure(off)),
+            self.show(Quantity::Pressure(on)),
+        );
+        let mut line = self.line(
+            "on-off",
+            Quantity::Pressure(self.plan.on_off_points.value.0),
+            &self.plan.on_off_points.working,
+        );
+        line.number = format!("{} / {}", off.number, on.number).into();
+        line
+    }
+
+    /// What each part of the system asks for, and the need.
+    pub fn need(&self) -> Vec<Line> {
+        let need = &self.plan.need;
+        let parts = need.parts.iter().map(|(part, pressure)| {
+            let mut line = self.line(
+                part.key(),
+                Quantity::Pressure(pressure.value),
+                &pressure.working,
+            );
+            let said = words().need_part(*part);
+            line.name = said.name.into();
+            line.reason = said.reason.into();
+            line
+        });
+        let mut whole = self.line(
+            "need",
+            Quantity::Pressure(need.pressure.value),
+            &need.pressure.working,
+        );
+        whole.reason = (screen().need_reason)(
+            &words().need_part(need.governing).name.to_lowercase(),
+            &self
+                .show(Quantity::Temperature(need.condensing))
+                .to_string(),
+        )
+        .into();
+        parts.chain([whole]).collect()
+    }
+
+    /// What can hurt while pressures are read.
+    pub fn gauge_cautions(&self) -> Vec<(&'static str, &'static str)> {
+        match self.plan.settings.sensing.value {
+            Sensing::CoilTemperature => self.cautions(&[Caution::Pressure, Caution::Flammable]),
+            Sensing::LiquidPressure => Vec::new(),
+        }
+    }
+
+    /// Hold limit of each method.
+    pub fn hold(&self) -> Vec<Line> {
+        Method::ALL
+            .into_iter()
+            .map(|method| {
+                let limit = self.plan.hold.of(method);
+                let mut line = self.line(
+                    method.key(),
+                    Quantity::Temperature(limit.value),
+                    &limit.working,
+                );
+                let said = words().method(method);
+                line.name = said.name.into();
+                line.reason = said.reason.into();
+                line
+            })
+            .collect()
+    }
+
+    /// The known point that everything is scaled from.
+    pub fn known_point(&self) -> Vec<Line> {
+        let design = &self.plan.design;
+        vec![
+            self.line(
+                "design-condensing",
+                Quantity::Temperature(design.condensing.value),
+                &design.condensing.working,
+            ),
+            self.line(
+                "heat-rejected",
+                Quantity::Power(design.heat_rejected.value),
+                &design.heat_rejected.working,
+            ),
+            self.line(
+                "airflow",
+                Quantity::Airflow(design.airflow.value),
+                &design.airflow.working,
+            ),
+            self.line(
+                "air-capacity-rate",
+                Quantity::Conductance(design.air_capacity_rate.value),
+                &design.air_capacity_rate.working,
+            ),
+            self.line(
+                "conductance",
+                Quantity::Conductance(design.conductance.value),
+                &design.conductance.working,
+            ),
+            self.line(
+                "atmosphere",
+                Quantity::Pressure(self.plan.atmosphere.value),
+                &self.plan.atmosphere.working,
+            ),
+        ]
+    }
+
+    /// Remarks on the settings sheet.
+    pub fn notes(&self) -> Vec<String> {
+        let notes = &self.plan.settings.notes;
+        notes
+            .iter()
+            .map(|note| words().note(*note, self.units))
+            .collect()
+    }
+
+    /// A quantity as written in this plan.
+    pub fn show(&self, quantity: Quantity) -> winterset_words::Shown {
+        self.units.show(&quantity, self.plan.atmosphere.value)
+    }
+
+    fn sensing(&self) -> Line {
+        let sensing = self.plan.settings.sensing;
+        let said = words().sensing(sensing.value);
+        Line {
+            key: "sensing".into(),
+            name: screen().sense.into(),
+            number: said.name.into(),
+            unit: "".into(),
+            basis: sensing.basis,
+            reason: said.reason.into(),
+            working: None,
+        }
+    }
+
+    fn points(&self) -> Vec<Line> {
+        let settings = &self.plan.settings;
+        let pressure = [
+            self.line(
+                "full-speed-pressure",
+                Quantity::Pressure(settings.full_speed_pressure.value),
+                &settings.full_speed_pressure.working,
+            ),
+            self.line(
+                "throttling-pressure",
+                Quantity::PressureDifference(settings.throttling_pressure.value),
+                &settings.throttling_pressure.working,
+            ),
+        ];
+        let coil = [
+            self.line(
+                "full-speed-coil",
+                Quantity::Temperature(settings.full_speed_coil.value),
+                &settings.full_speed_coil.working,
+            ),
+            self.line(
+                "throttling-coil",
+                Quantity::Difference(settings.throttling_coil.value),
+                &settings.throttling_coil.working,
+            ),
+        ];
+        // What the controller is set in comes first.
+        let (first, second) = match settings.sensing.value {
+            Sensing::CoilTemperature => (coil, pressure),
+            Sensing::LiquidPressure => (pressure, coil),
+        };
+        first.into_iter().chain(second).collect()
+    }
+
+    fn motor(&self) -> Vec<Line> {
+        let drive = &self.plan.settings.drive;
+        let output = drive.minimum_output();
+        let speed = drive.lowest_speed();
+        let mut lines = vec![
+            self.line(
+                "minimum-output",
+                Quantity::Ratio(output.value),
+                &output.working,
+            ),
+            self.line("lowest-speed", Quantity::Speed(speed.value), &speed.working),
+        ];
+        if let Drive::PhaseCut {
+            minimum_voltage,
+            start_boost,
+            ..
+        } = drive
+        {
+            let mut volts = self.line(
+                "minimum-voltage",
+                Quantity::Voltage(*minimum_voltage),
+                &output.working,
+            );
+            volts.name = screen().minimum_voltage.into();
+            volts.reason = screen().minimum_voltage_reason.into();
+            lines.insert(1, volts);
+            lines.push(self.line(
+                "start-boost",
+                Quantity::Time(start_boost.value),
+                &start_boost.working,
+            ));
+        }
+        lines
+    }
+
+    fn cautions(&self, wanted: &[Caution]) -> Vec<(&'static str, &'static str)> {
+        let here = wanted
+            .iter()
+            .filter(|caution| self.plan.cautions.contains(caution));
+        here.map(|caution| words().caution(*caution))
+            .map(|said| (said.title, said.text))
+            .collect()
+    }
+
+    fn line(&self, key: &'static str, quantity: Quantity, working: &Working) -> Line {
+        let said = words().rule(working.rule);
+        let shown = match quantity {
+            // The air itself has no gauge pressure.
+            Quantity::Pressure(pressure) if key == "atmosphere" => self
+                .units
+                .show(&Quantity::PressureDifference(pressure), Pressure::default()),
+            quantity => self.show(quantity),
+        };
+        Line {
+            key: key.into(),
+            name: said.name.into(),
+            number: shown.number.into(),
+            unit: shown.unit.into(),
+            basis: Basis::Computed,
+            reason: said.reason.into(),
+            working: Some(self.working(working)),
+        }
+    }
+
+    fn working(&self, working: &Working) -> WorkingLines {
+        WorkingLines {
+            equation: working.rule.equation().into(),
+            terms: working
+                .terms
+                .iter()
+                .map(|term| TermLine {
+                    symbol: term.symbol.into(),
+                    value: self.show(term.quantity).to_string().into(),
+                    basis: term.basis,
+                    from: words().basis(term.basis).into(),
+                })
+                .collect(),
+            source: words().source(working.rule).into(),
+        }
+    }
+
+    /// A temperature as written in a sentence.
+    pub fn brief(&self, temperature: ThermodynamicTemperature) -> String {
+        self.units
+            .brief(
+                &Quantity::Temperature(temperature),
+                self.plan.atmosphere.value,
+            )
+            .to_string()
+    }
+}
