@@ -1,1 +1,4 @@
-//! Shared by the tests that live beside this folder.
+//! Shared by the tests beside this folder: a real server process and a real browser to drive.
+
+#[cfg(feature = "browser")]
+pub mod browser;

@@ -1,0 +1,4 @@
+//! The app in a real browser, from a server that is ended for real.
+#![allow(clippy::unwrap_used, clippy::panic)] // a broken step should stop its test
+
+mod offline;

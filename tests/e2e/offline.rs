@@ -1,0 +1,49 @@
+//! The app opens with no network at all, under its strict policy.
+
+use winterset_tests::browser::{Driver, Failure, Page, Profile, Screen, Server};
+
+#[tokio::test]
+async fn opens_without_a_server() -> Result<(), Failure> {
+    let mut server = Server::start()?;
+    let driver = Driver::start()?;
+    let phone = Profile::new()?;
+
+    let page = Page::open(&driver, &phone, Screen::PHONE).await?;
+    page.go(&server.address()).await?;
+    page.find("main").await?;
+    page.until_offline_ready().await?;
+    let errors = page.console_errors().await?;
+    assert!(errors.is_empty(), "{errors:#?}");
+    page.close().await?;
+
+    server.end()?;
+    assert!(!server.is_reachable());
+
+    let page = Page::open(&driver, &phone, Screen::PHONE).await?;
+    page.go(&server.address()).await?;
+    page.find("main").await?;
+    page.close().await
+}
+
+#[tokio::test]
+async fn the_policy_holds_off_what_is_not_the_apps_own() -> Result<(), Failure> {
+    let server = Server::start()?;
+    let driver = Driver::start()?;
+    let phone = Profile::new()?;
+    let page = Page::open(&driver, &phone, Screen::PHONE).await?;
+    page.go(&server.address()).await?;
+    page.find("main").await?;
+
+    let ran = page
+        .script(
+            "const script = document.createElement('script');
+             script.textContent = 'window.stranger = true';
+             document.body.append(script);
+             try { (0, eval)('window.stranger = true'); } catch { /* refused, as it should be */ }
+             return window.stranger === true;",
+            Vec::new(),
+        )
+        .await?;
+    assert_eq!(ran, serde_json::Value::Bool(false));
+    page.close().await
+}

@@ -1,0 +1,76 @@
+//! A process that serves the built app, and that can be ended for real.
+
+use std::io::{BufRead, BufReader};
+use std::process::{Child, Command, Stdio};
+
+use super::{Failure, told};
+
+/// A running server.
+pub struct Server {
+    process: Option<Child>,
+    port: u16,
+}
+
+impl Server {
+    /// Serves the app on a free port.
+    pub fn start() -> Result<Self, Failure> {
+        let mut server = Self {
+            process: None,
+            port: 0,
+        };
+        server.start_again()?;
+        Ok(server)
+    }
+
+    /// The app's address.
+    pub fn address(&self) -> String {
+        format!("http://localhost:{}/", self.port)
+    }
+
+    /// Ends the process and waits until it is gone.
+    pub fn end(&mut self) -> Result<(), Failure> {
+        if let Some(mut process) = self.process.take() {
+            process.kill()?;
+            process.wait()?;
+        }
+        Ok(())
+    }
+
+    /// Whether anything listens at the address.
+    pub fn is_reachable(&self) -> bool {
+        std::net::TcpStream::connect(("localhost", self.port)).is_ok()
+    }
+
+    /// Serves again on the port it had.
+    pub fn start_again(&mut self) -> Result<(), Failure> {
+        self.end()?;
+        let mut process = Command::new(told("WINTERSET_SERVER")?)
+            .arg("serve-dist")
+            .arg(told("WINTERSET_DIST")?)
+            .args(["--port", &self.port.to_string()])
+            .stdin(Stdio::null())
+            .stdout(Stdio::piped())
+            .spawn()?;
+        let out = process.stdout.take().ok_or("the server has no output")?;
+        let mut lines = BufReader::new(out).lines();
+        let port = lines.by_ref().map_while(Result::ok).find_map(|line| {
+            line.split("localhost:")
+                .nth(1)?
+                .trim_end_matches('/')
+                .parse()
+                .ok()
+        });
+        // Whatever it says later has to go somewhere.
+        std::thread::spawn(move || lines.for_each(drop));
+        self.process = Some(process);
+        self.port = port.ok_or("the server did not say its port")?;
+        Ok(())
+    }
+}
+
+impl Drop for Server {
+    fn drop(&mut self) {
+        // A server that is gone already is what was wanted.
+        let _ = self.end();
+    }
+}
