@@ -1,17 +1,23 @@
-//! A refrigerant and every question that can be asked of it.
+//! A refrigerant, named or made up.
 
-use std::sync::Arc;
+use std::fmt;
+use std::sync::{Arc, OnceLock};
 
 use uom::si::f64::{
-    AvailableEnergy, Pressure, Ratio, SpecificHeatCapacity, ThermodynamicTemperature,
+    AvailableEnergy, MassDensity, Pressure, Ratio, SpecificHeatCapacity, ThermodynamicTemperature,
 };
 use uom::si::mass_density::kilogram_per_cubic_meter;
 use uom::si::pressure::pascal;
 use uom::si::thermodynamic_temperature::kelvin;
 
-use crate::{Calculation, CriticalPoint, Error, Quantity, SafetyClass, Saturation, State};
+use crate::data::{BLENDS, FLUIDS};
+use crate::designation::{self, Named};
+use crate::engine::Engine;
+use crate::model::mixture::MOST;
+use crate::{CriticalPoint, Error, SafetyClass, Saturation, State};
 
-const ALL: [&str; 5] = ["R-134a", "R-410A", "R-448A", "R-449A", "R-454B"];
+/// How far the sum of mass fractions may be from 1.
+const SUM_TOLERANCE: f64 = 1e-6;
 
 /// One component of a refrigerant with its share of the mass.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -24,43 +30,66 @@ pub struct Component {
 
 /// A pure fluid or a blend of fixed composition.
 ///
-/// Cheap to clone, and free to be shared between threads.
-#[derive(Clone, Debug)]
+/// Cheap to clone, and free to be shared between threads. The saturation curves are traced when first needed, in about a
+/// millisecond for a pure fluid and some milliseconds for a blend, and kept; clones and later calls of
+/// [`named`](Refrigerant::named) share them.
+#[derive(Clone)]
 pub struct Refrigerant {
     inner: Arc<Inner>,
 }
 
-#[derive(Debug)]
 struct Inner {
     designation: String,
+    safety: Option<SafetyClass>,
     components: Vec<Component>,
+    engine: Engine,
 }
+
+impl fmt::Debug for Refrigerant {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        f.debug_struct("Refrigerant")
+            .field("designation", &self.inner.designation)
+            .field("components", &self.inner.components)
+            .finish_non_exhaustive()
+    }
+}
+
+static FLUID_CACHE: [OnceLock<Refrigerant>; FLUIDS.len()] =
+    [const { OnceLock::new() }; FLUIDS.len()];
+static BLEND_CACHE: [OnceLock<Refrigerant>; BLENDS.len()] =
+    [const { OnceLock::new() }; BLENDS.len()];
 
 impl Refrigerant {
     /// The refrigerant of an ANSI/ASHRAE 34 designation.
     ///
-    /// Writing is forgiving: case, the leading `R`, hyphens and spaces do not matter, so `454b`, `r454B` and `R-454B` are one.
+    /// Writing is forgiving: case, the leading `R`, hyphens, blanks and brackets do not matter, so `454b`, `r454B` and
+    /// `R-454B` are one.
+    ///
+    /// ```
+    /// # fn main() -> Result<(), winterset_refrigerant::Error> {
+    /// let refrigerant = winterset_refrigerant::Refrigerant::named("454b")?;
+    /// assert_eq!(refrigerant.designation(), "R-454B");
+    /// # Ok(())
+    /// # }
+    /// ```
     ///
     /// # Errors
     /// [`Error::UnknownRefrigerant`] with what was given.
     pub fn named(designation: &str) -> Result<Refrigerant, Error> {
-        let key = |s: &str| {
-            s.to_ascii_uppercase()
-                .replace(['-', ' '], "")
-                .trim_start_matches('R')
-                .to_owned()
+        let found = designation::find(designation).ok_or_else(|| Error::UnknownRefrigerant {
+            given: designation.to_owned(),
+        })?;
+        let cached = match found {
+            Named::Fluid(i) => FLUID_CACHE[i].get_or_init(|| {
+                let fluid = &FLUIDS[i];
+                Refrigerant::from_parts(fluid.designation.to_owned(), fluid.safety, &[(i, 1.0)])
+            }),
+            Named::Blend(i) => BLEND_CACHE[i].get_or_init(|| {
+                let blend = &BLENDS[i];
+                Refrigerant::from_parts(blend.designation.to_owned(), blend.safety, blend.parts)
+            }),
         };
-        ALL.iter()
-            .find(|name| key(name) == key(designation))
-            .map(|name| Refrigerant {
-                inner: Arc::new(Inner {
-                    designation: (*name).to_owned(),
-                    components: Vec::new(),
-                }),
-            })
-            .ok_or_else(|| Error::UnknownRefrigerant {
-                given: designation.to_owned(),
-            })
+        Ok(cached.clone())
     }
 
     /// A blend of any composition, by mass fractions that add up to 1 within 10⁻⁶.
@@ -68,21 +97,105 @@ impl Refrigerant {
     /// A part may itself be a blend by designation; it is taken apart into its components. Parts given twice are added up,
     /// parts of fraction 0 are left out, and the order of the parts does not matter to any result.
     ///
+    /// ```
+    /// # fn main() -> Result<(), winterset_refrigerant::Error> {
+    /// use winterset_refrigerant::Refrigerant;
+    /// let typed = Refrigerant::blend(&[("R-32", 0.689), ("R-1234yf", 0.311)])?;
+    /// assert_eq!(typed.designation(), "R-32/R-1234yf (0.689/0.311)");
+    /// # Ok(())
+    /// # }
+    /// ```
+    ///
     /// # Errors
     /// [`Error::UnknownRefrigerant`], [`Error::MassFraction`], [`Error::CompositionSum`], [`Error::EmptyBlend`],
-    /// [`Error::TooManyComponents`].
+    /// [`Error::TooManyComponents`]; [`Error::NotConverged`] where the saturation curves of the composition cannot be traced.
     pub fn blend(parts: &[(&str, f64)]) -> Result<Refrigerant, Error> {
-        let sum: f64 = parts.iter().map(|(_, w)| w).sum();
-        if (sum - 1.0).abs() > 1e-6 {
+        let mut shares = [0.0; FLUIDS.len()];
+        let mut sum = 0.0;
+        for &(given, fraction) in parts {
+            if !(0.0..=1.0).contains(&fraction) {
+                return Err(Error::MassFraction {
+                    component: given.to_owned(),
+                    value: fraction,
+                });
+            }
+            match designation::find(given) {
+                None => {
+                    return Err(Error::UnknownRefrigerant {
+                        given: given.to_owned(),
+                    });
+                }
+                Some(Named::Fluid(i)) => shares[i] += fraction,
+                Some(Named::Blend(i)) => {
+                    for &(component, share) in BLENDS[i].parts {
+                        shares[component] += fraction * share;
+                    }
+                }
+            }
+            sum += fraction;
+        }
+        if parts.is_empty() {
+            return Err(Error::EmptyBlend);
+        }
+        if (sum - 1.0).abs() > SUM_TOLERANCE {
             return Err(Error::CompositionSum { sum });
         }
-        Err(Error::EmptyBlend)
+        let present: Vec<(usize, f64)> = shares
+            .into_iter()
+            .enumerate()
+            .filter(|(_, share)| *share > 0.0)
+            .collect();
+        if present.len() > MOST {
+            return Err(Error::TooManyComponents {
+                count: present.len(),
+                most: MOST,
+            });
+        }
+        if let [(only, _)] = present.as_slice() {
+            return Refrigerant::named(FLUIDS[*only].designation);
+        }
+        let list = |what: &dyn Fn(&(usize, f64)) -> String| {
+            present.iter().map(what).collect::<Vec<_>>().join("/")
+        };
+        let designation = format!(
+            "{} ({})",
+            list(&|(i, _)| FLUIDS[*i].designation.to_owned()),
+            list(&|(_, share)| ((share * 1e9).round() / 1e9).to_string()),
+        );
+        let blend = Refrigerant::from_parts(designation, None, &present);
+        blend.inner.engine.envelope()?;
+        Ok(blend)
+    }
+
+    fn from_parts(
+        designation: String,
+        safety: Option<SafetyClass>,
+        parts: &[(usize, f64)],
+    ) -> Refrigerant {
+        let sum: f64 = parts.iter().map(|(_, share)| share).sum();
+        let mut parts: Vec<(usize, f64)> = parts.iter().map(|(i, w)| (*i, w / sum)).collect();
+        // One order for one composition, so that permuted components give the very same numbers.
+        parts.sort_by_key(|(i, _)| *i);
+        Refrigerant {
+            inner: Arc::new(Inner {
+                designation,
+                safety,
+                components: parts
+                    .iter()
+                    .map(|&(i, mass_fraction)| Component {
+                        designation: FLUIDS[i].designation,
+                        mass_fraction,
+                    })
+                    .collect(),
+                engine: Engine::new(&parts),
+            }),
+        }
     }
 
     /// Strict designations of every refrigerant that [`named`](Refrigerant::named) knows: pure fluids by number, then blends
     /// by number.
     pub fn all() -> impl Iterator<Item = &'static str> {
-        ALL.into_iter()
+        designation::all()
     }
 
     /// Strict designation, such as `R-454B`; for a composition given by hand its components and mass fractions,
@@ -98,15 +211,19 @@ impl Refrigerant {
 
     /// Safety class of ANSI/ASHRAE 34; `None` for a composition given by hand, or where none is assigned.
     pub fn safety_class(&self) -> Option<SafetyClass> {
-        None
+        self.inner.safety
     }
 
-    /// Where liquid and vapour become one: for a blend the critical point of its composition, computed from the mixture model.
+    /// Where liquid and vapour become one: for a pure fluid as published with its equation of state, for a blend the critical
+    /// point of its composition, computed from the mixture model.
     pub fn critical_point(&self) -> CriticalPoint {
+        let critical = self.inner.engine.critical();
         CriticalPoint {
-            temperature: ThermodynamicTemperature::new::<kelvin>(f64::NAN),
-            pressure: Pressure::new::<pascal>(f64::NAN),
-            density: uom::si::f64::MassDensity::new::<kilogram_per_cubic_meter>(f64::NAN),
+            temperature: ThermodynamicTemperature::new::<kelvin>(critical.temperature),
+            pressure: Pressure::new::<pascal>(critical.pressure),
+            density: MassDensity::new::<kilogram_per_cubic_meter>(
+                critical.density * self.inner.engine.molar_mass(),
+            ),
         }
     }
 
@@ -114,17 +231,18 @@ impl Refrigerant {
     ///
     /// Saturation pressures of such a blend are typically good to a few per cent, not to a fraction of one.
     pub fn is_estimated(&self) -> bool {
-        false
+        self.inner.engine.is_estimated()
     }
 
     /// Lowest and highest temperature for which the saturation functions answer.
     ///
-    /// From the highest triple point among the components (or the lowest temperature their equations are made for) to just below the
-    /// critical temperature.
+    /// From -100 °C, or a pure fluid's triple point where that is higher, to just below the critical temperature. Whether a
+    /// blend stays liquid so far down, or one of its components freezes out, is not computed.
     pub fn temperature_range(&self) -> (ThermodynamicTemperature, ThermodynamicTemperature) {
+        let (low, high) = self.inner.engine.saturation_range();
         (
-            ThermodynamicTemperature::new::<kelvin>(170.0),
-            ThermodynamicTemperature::new::<kelvin>(340.0),
+            ThermodynamicTemperature::new::<kelvin>(low),
+            ThermodynamicTemperature::new::<kelvin>(high),
         )
     }
 
@@ -136,11 +254,7 @@ impl Refrigerant {
         &self,
         temperature: ThermodynamicTemperature,
     ) -> Result<State, Error> {
-        Err(pending(
-            Calculation::Bubble,
-            Quantity::Temperature,
-            temperature.get::<kelvin>(),
-        ))
+        self.inner.engine.bubble_at_temperature(temperature.value)
     }
 
     /// Saturated vapour at a temperature.
@@ -151,11 +265,7 @@ impl Refrigerant {
         &self,
         temperature: ThermodynamicTemperature,
     ) -> Result<State, Error> {
-        Err(pending(
-            Calculation::Dew,
-            Quantity::Temperature,
-            temperature.get::<kelvin>(),
-        ))
+        self.inner.engine.dew_at_temperature(temperature.value)
     }
 
     /// Saturated liquid at an absolute pressure.
@@ -163,11 +273,7 @@ impl Refrigerant {
     /// # Errors
     /// [`Error::OutOfRange`] below the pressure at the lowest temperature of the range, [`Error::AboveCritical`] above the range.
     pub fn bubble_at_pressure(&self, pressure: Pressure) -> Result<State, Error> {
-        Err(pending(
-            Calculation::Bubble,
-            Quantity::Pressure,
-            pressure.get::<pascal>(),
-        ))
+        self.inner.engine.bubble_at_pressure(pressure.value)
     }
 
     /// Saturated vapour at an absolute pressure.
@@ -175,11 +281,7 @@ impl Refrigerant {
     /// # Errors
     /// As for [`bubble_at_pressure`](Refrigerant::bubble_at_pressure).
     pub fn dew_at_pressure(&self, pressure: Pressure) -> Result<State, Error> {
-        Err(pending(
-            Calculation::Dew,
-            Quantity::Pressure,
-            pressure.get::<pascal>(),
-        ))
+        self.inner.engine.dew_at_pressure(pressure.value)
     }
 
     /// Saturated liquid and saturated vapour at one temperature.
@@ -190,10 +292,9 @@ impl Refrigerant {
         &self,
         temperature: ThermodynamicTemperature,
     ) -> Result<Saturation, Error> {
-        Ok(Saturation {
-            bubble: self.bubble_at_temperature(temperature)?,
-            dew: self.dew_at_temperature(temperature)?,
-        })
+        self.inner
+            .engine
+            .saturation_at_temperature(temperature.value)
     }
 
     /// Saturated liquid and saturated vapour at one absolute pressure.
@@ -201,29 +302,22 @@ impl Refrigerant {
     /// # Errors
     /// As for [`bubble_at_pressure`](Refrigerant::bubble_at_pressure).
     pub fn saturation_at_pressure(&self, pressure: Pressure) -> Result<Saturation, Error> {
-        Ok(Saturation {
-            bubble: self.bubble_at_pressure(pressure)?,
-            dew: self.dew_at_pressure(pressure)?,
-        })
+        self.inner.engine.saturation_at_pressure(pressure.value)
     }
 
     /// State at a temperature and an absolute pressure.
     ///
-    /// A pure fluid is never in two phases here: at its saturation pressure it is taken as vapour. A blend between its bubble
-    /// and its dew pressure is in two phases, and is answered as such.
+    /// A pure fluid is never in two phases here: at its saturation pressure it is taken as vapour. A blend between its dew
+    /// and its bubble pressure is in two phases, and is answered as such.
     ///
     /// # Errors
     /// [`Error::OutOfRange`] outside the range of the equations.
     pub fn state(
         &self,
         temperature: ThermodynamicTemperature,
-        _pressure: Pressure,
+        pressure: Pressure,
     ) -> Result<State, Error> {
-        Err(pending(
-            Calculation::Density,
-            Quantity::Temperature,
-            temperature.get::<kelvin>(),
-        ))
+        self.inner.engine.state(temperature.value, pressure.value)
     }
 
     /// State at an absolute pressure and a specific enthalpy, in one phase or two.
@@ -233,13 +327,11 @@ impl Refrigerant {
     pub fn state_at_pressure_enthalpy(
         &self,
         pressure: Pressure,
-        _enthalpy: AvailableEnergy,
+        enthalpy: AvailableEnergy,
     ) -> Result<State, Error> {
-        Err(pending(
-            Calculation::Flash,
-            Quantity::Pressure,
-            pressure.get::<pascal>(),
-        ))
+        self.inner
+            .engine
+            .state_at_pressure_enthalpy(pressure.value, enthalpy.value)
     }
 
     /// State at an absolute pressure and a specific entropy, in one phase or two.
@@ -249,13 +341,11 @@ impl Refrigerant {
     pub fn state_at_pressure_entropy(
         &self,
         pressure: Pressure,
-        _entropy: SpecificHeatCapacity,
+        entropy: SpecificHeatCapacity,
     ) -> Result<State, Error> {
-        Err(pending(
-            Calculation::Flash,
-            Quantity::Pressure,
-            pressure.get::<pascal>(),
-        ))
+        self.inner
+            .engine
+            .state_at_pressure_entropy(pressure.value, entropy.value)
     }
 
     /// Two phases in equilibrium at an absolute pressure, with a given share of the mass as vapour.
@@ -265,19 +355,7 @@ impl Refrigerant {
     ///
     /// # Errors
     /// [`Error::OutOfRange`] for a quality outside 0 to 1 or a pressure below the range, [`Error::AboveCritical`] above it.
-    pub fn two_phase(&self, pressure: Pressure, _quality: Ratio) -> Result<State, Error> {
-        Err(pending(
-            Calculation::Flash,
-            Quantity::Pressure,
-            pressure.get::<pascal>(),
-        ))
-    }
-}
-
-fn pending(calculation: Calculation, quantity: Quantity, value: f64) -> Error {
-    Error::NotConverged {
-        calculation,
-        quantity,
-        value,
+    pub fn two_phase(&self, pressure: Pressure, quality: Ratio) -> Result<State, Error> {
+        self.inner.engine.two_phase(pressure.value, quality.value)
     }
 }
