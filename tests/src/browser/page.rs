@@ -3,6 +3,7 @@
 use std::path::{Path, PathBuf};
 use std::time::{Duration, Instant};
 
+use base64::Engine;
 use fantoccini::elements::Element;
 use fantoccini::wd::WebDriverCompatibleCommand;
 use fantoccini::{Client, ClientBuilder, Locator};
@@ -150,6 +151,20 @@ impl Page {
         self.touch_it(&element, text).await
     }
 
+    /// Touches the label of a choice.
+    pub async fn touch_choice(&self, text: &str) -> Result<(), Failure> {
+        let path =
+            format!("//*[self::label or self::button][contains(normalize-space(.), \"{text}\")]");
+        let element = self
+            .client
+            .wait()
+            .at_most(PATIENCE)
+            .for_element(Locator::XPath(&path))
+            .await
+            .map_err(|error| format!("{text}: {error}"))?;
+        self.touch_it(&element, text).await
+    }
+
     /// Touches what a CSS selector finds.
     pub async fn touch_at(&self, css: &str) -> Result<(), Failure> {
         let element = self.find(css).await?;
@@ -252,11 +267,30 @@ impl Page {
 
     /// Keeps a picture of the window under `target/screenshots/`.
     pub async fn picture(&self, name: &str) -> Result<PathBuf, Failure> {
-        let folder = Path::new(env!("CARGO_MANIFEST_DIR")).join("../target/screenshots");
-        std::fs::create_dir_all(&folder)?;
-        let file = folder.join(format!("{name}.png"));
-        std::fs::write(&file, self.client.screenshot().await?)?;
-        Ok(file)
+        keep_picture(name, &self.client.screenshot().await?)
+    }
+
+    /// Keeps a picture of the whole screen, also of what a person would scroll to.
+    pub async fn whole_picture(&self, name: &str) -> Result<PathBuf, Failure> {
+        let height = self
+            .script(
+                "return Math.min(12000, document.documentElement.scrollHeight)",
+                Vec::new(),
+            )
+            .await?;
+        let width = self.script("return innerWidth", Vec::new()).await?;
+        let picture = self
+            .client
+            .issue_cmd(DevTools(
+                "Page.captureScreenshot",
+                json!({
+                    "captureBeyondViewport": true,
+                    "clip": { "x": 0, "y": 0, "width": width, "height": height, "scale": 1 }
+                }),
+            ))
+            .await?;
+        let bytes = base64_of(&picture)?;
+        keep_picture(name, &bytes)
     }
 
     /// Closes the browser; the profile stays.
@@ -283,5 +317,42 @@ impl WebDriverCompatibleCommand for Log {
             http::Method::POST,
             Some(json!({ "type": "browser" }).to_string()),
         )
+    }
+}
+
+fn keep_picture(name: &str, bytes: &[u8]) -> Result<PathBuf, Failure> {
+    let folder = Path::new(env!("CARGO_MANIFEST_DIR")).join("../target/screenshots");
+    std::fs::create_dir_all(&folder)?;
+    let file = folder.join(format!("{name}.png"));
+    std::fs::write(&file, bytes)?;
+    Ok(file)
+}
+
+fn base64_of(picture: &Value) -> Result<Vec<u8>, Failure> {
+    let text = picture["data"]
+        .as_str()
+        .ok_or("the browser gave no picture")?;
+    Ok(base64::engine::general_purpose::STANDARD.decode(text)?)
+}
+
+/// A command of the browser's own protocol, passed on by its driver.
+#[derive(Debug)]
+struct DevTools(&'static str, Value);
+
+impl WebDriverCompatibleCommand for DevTools {
+    fn endpoint(
+        &self,
+        base: &url::Url,
+        session: Option<&str>,
+    ) -> Result<url::Url, url::ParseError> {
+        base.join(&format!(
+            "session/{}/goog/cdp/execute",
+            session.unwrap_or_default()
+        ))
+    }
+
+    fn method_and_body(&self, _: &url::Url) -> (http::Method, Option<String>) {
+        let body = json!({ "cmd": self.0, "params": self.1 });
+        (http::Method::POST, Some(body.to_string()))
     }
 }

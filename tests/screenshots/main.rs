@@ -1,0 +1,83 @@
+//! Pictures of every screen, in every theme, on a phone and at a desk, into `target/screenshots/`.
+
+use winterset_tests::browser::{Driver, Failure, Page, Profile, Screen, Server};
+
+/// Every screen of a phone that holds the demo site: a name, and the address behind the site's own. One line a screen.
+const SCREENS: &[(&str, Place)] = &[
+    ("sites", Place::At("#/")),
+    ("site", Place::OfSite("")),
+    ("plan", Place::OfSystem("")),
+    ("inputs", Place::OfSystem("/inputs")),
+    ("worksheets", Place::At("#/worksheets")),
+    ("settings", Place::At("#/settings")),
+    ("nowhere", Place::At("#/no-such-place")),
+    ("bad-link", Place::At("#/share/1.damaged")),
+];
+
+/// Where a screen is.
+enum Place {
+    At(&'static str),
+    OfSite(&'static str),
+    OfSystem(&'static str),
+}
+
+const THEMES: [(&str, &str); 3] = [
+    ("light", "Light"),
+    ("dark", "Dark"),
+    ("sunlight", "Sunlight"),
+];
+
+#[tokio::main(flavor = "current_thread")]
+async fn main() -> Result<(), Failure> {
+    let server = Server::start()?;
+    let driver = Driver::start()?;
+    for (size, screen) in [("360", Screen::PHONE), ("1280", Screen::DESK)] {
+        let phone = Profile::new()?;
+        let page = Page::open(&driver, &phone, screen).await?;
+        page.go(&server.address()).await?;
+        page.find("main").await?;
+        page.picture(&format!("{size}-light-start")).await?;
+
+        page.touch("demo site").await?;
+        page.until(
+            "the demo site is open",
+            "return location.hash.startsWith('#/site/')",
+        )
+        .await?;
+        let site = hash(&page.address().await?);
+        let links = page
+            .script(
+                "return [...document.querySelectorAll('main a')].map(link => link.getAttribute('href')).filter(href => href.includes(arguments[0]))",
+                vec![site.clone().into()],
+            )
+            .await?;
+        let first = links[0].as_str().ok_or("the demo site has no systems")?;
+        let system = hash(first);
+
+        for (theme, label) in THEMES {
+            page.go(&format!("{}#/settings", server.address())).await?;
+            page.touch_choice(label).await?;
+            for (name, place) in SCREENS {
+                let behind = match place {
+                    Place::At(behind) => (*behind).to_owned(),
+                    Place::OfSite(rest) => format!("{site}{rest}"),
+                    Place::OfSystem(rest) => format!("{system}{rest}"),
+                };
+                page.go(&format!("{}{behind}", server.address())).await?;
+                page.find("main").await?;
+                page.whole_picture(&format!("{size}-{theme}-{name}"))
+                    .await?;
+            }
+        }
+        page.close().await?;
+    }
+    Ok(())
+}
+
+/// The part of an address from its `#` on.
+fn hash(address: &str) -> String {
+    match address.find('#') {
+        Some(at) => address[at..].to_owned(),
+        None => String::new(),
+    }
+}
