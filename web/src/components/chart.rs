@@ -118,6 +118,13 @@ pub fn Chart(props: &ChartProps) -> Html {
     html! {
         <figure class="chart" role="img" aria-label={props.summary.clone()}>
             <p class="chart__up" aria-hidden="true">{ &props.up }</p>
+            <svg class="chart__posts" aria-hidden="true">
+                { for props.posts.iter().filter(|mark| !mark.name.is_empty()).enumerate().map(|(line, mark)| {
+                    let at = props.x.share(mark.at);
+                    let anchor = if at > 0.5 { "end" } else { "start" };
+                    html! { <text x={percent(at)} y={format!("{}em", 1.0 + 1.2 * line as f64)} text-anchor={anchor}>{ &mark.name }</text> }
+                }) }
+            </svg>
             <svg class="chart__plot" aria-hidden="true">
                 { for props.y_ticks.iter().map(|(at, _)| {
                     let y = percent(across(*at));
@@ -132,12 +139,8 @@ pub fn Chart(props: &ChartProps) -> Html {
                     </> }
                 }) }
                 { for props.posts.iter().map(|mark| {
-                    let at = props.x.share(mark.at);
-                    let (anchor, shift) = if at > 0.6 { ("end", "-0.4em") } else { ("start", "0.4em") };
-                    html! { <>
-                        <line class={mark.class} x1={percent(at)} x2={percent(at)} y1="0" y2="100%" />
-                        <text class="chart__name" x={percent(at)} dx={shift} y="1.1em" text-anchor={anchor}>{ &mark.name }</text>
-                    </> }
+                    let x = props.x.percent(mark.at);
+                    html! { <line class={mark.class} x1={x.clone()} x2={x} y1="0" y2="100%" /> }
                 }) }
                 { for names.into_iter().map(|(y, name)| html! {
                     <text class="chart__name" x="0.5em" y={percent(y)}>{ name }</text>

@@ -188,6 +188,27 @@ fn down(picture: &Picture, at: f64) -> f64 {
     (at + 0.5) / picture.rungs.len().max(1) as f64
 }
 
+/// A place near this one where no line runs through a word.
+fn clear(picture: &Picture, at: f64) -> f64 {
+    const ROOM: f64 = 0.35;
+    let lines = [
+        Some(picture.low.at),
+        picture.hold.as_ref().map(|hold| hold.at),
+        picture.now.as_ref().map(|now| now.at),
+    ];
+    let is_clear = |at: f64| {
+        lines
+            .into_iter()
+            .flatten()
+            .all(|line| (line - at).abs() >= ROOM)
+    };
+    [0.0, ROOM, -ROOM, 2.0 * ROOM, -2.0 * ROOM]
+        .into_iter()
+        .map(|shift| at + shift)
+        .find(|at| is_clear(*at))
+        .unwrap_or(at)
+}
+
 /// The fan, to the left of the spine.
 fn fan(picture: &Picture) -> Html {
     let edge = picture
@@ -212,7 +233,7 @@ fn fan(picture: &Picture) -> Html {
             </svg>
             { for picture.stretches.iter().map(|stretch| html! {
                 <text class="ladder__word" x="100%" dx="-0.5em" dy="0.35em" text-anchor="end"
-                    y={percent(down(picture, f64::midpoint(stretch.from, stretch.to)))}>{ &stretch.name }</text>
+                    y={percent(down(picture, clear(picture, f64::midpoint(stretch.from, stretch.to))))}>{ &stretch.name }</text>
             }) }
         </svg>
     }
@@ -275,26 +296,30 @@ fn head(picture: &Picture) -> Html {
 
 /// What runs right across: the hold limit as one heavy bar, the site's low and outdoors now as pointers.
 fn across(picture: &Picture) -> Html {
-    let pointer = |pointer: &Pointer, class: &'static str| {
-        let y = percent(down(picture, pointer.at));
-        html! {
-            <svg class={class} x="0" y={y} overflow="visible">
-                <path d="M0 0 L-12 -8 L-12 8 Z" />
-                <text class="ladder__word" x="4" dy="0.35em">{ &pointer.name }</text>
-            </svg>
-        }
-    };
+    let mut marks: Vec<(&Pointer, &'static str)> = picture
+        .hold
+        .iter()
+        .map(|hold| (hold, "hold"))
+        .chain([(&picture.low, "low")])
+        .chain(picture.now.iter().map(|now| (now, "now")))
+        .collect();
+    marks.sort_by(|(a, _), (b, _)| a.at.total_cmp(&b.at));
+    // Where two come close, the warmer one is named over its line and the colder one under it.
+    let last = marks.len().saturating_sub(1);
     html! {
         <svg class="ladder__over">
-            if let Some(hold) = &picture.hold {
-                <line class="hold-bar" x1="0" x2="100%" y1={percent(down(picture, hold.at))} y2={percent(down(picture, hold.at))} />
-                <text class="ladder__word ladder__word--strong" x="100%" text-anchor="end" y={percent(down(picture, hold.at))}
-                    dy="-0.6em">{ &hold.name }</text>
-            }
-            { pointer(&picture.low, "low-pointer") }
-            if let Some(now) = &picture.now {
-                { pointer(now, "now-pointer") }
-            }
+            { for marks.into_iter().enumerate().map(|(index, (mark, kind))| {
+                let y = percent(down(picture, mark.at));
+                let under = index == last && index > 0;
+                html! {
+                    <g class={format!("mark mark--{kind}")}>
+                        <line x1="0" x2="100%" y1={y.clone()} y2={y.clone()} />
+                        <svg x="100%" y={y.clone()} overflow="visible"><path d="M0 0 L12 -7 L12 7 Z" /></svg>
+                        <text class="ladder__word" x="100%" y={y} dx="-0.25em" dy={if under { "1.2em" } else { "-0.5em" }}
+                            text-anchor="end">{ &mark.name }</text>
+                    </g>
+                }
+            }) }
         </svg>
     }
 }

@@ -13,6 +13,7 @@ pub mod places;
 pub mod scale;
 pub mod send;
 pub mod sheet;
+pub mod symbol;
 pub mod value;
 pub mod verdict;
 pub mod winter;

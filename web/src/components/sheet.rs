@@ -4,6 +4,7 @@ use winterset_calc::Basis;
 use winterset_words::screen;
 use yew::prelude::*;
 
+use super::symbol::Symbols;
 use super::value::{Value, form};
 
 /// One input of a working.
@@ -62,34 +63,36 @@ pub fn SheetLine(props: &SheetLineProps) -> Html {
     let t = screen();
     let line = &props.line;
     let words = line.unit.is_empty() && line.number.chars().any(char::is_alphabetic);
+    let head = html! { <>
+        <span class="sheet__name">{ &line.name }</span>
+        <span class={classes!("sheet__value", words.then_some("sheet__value--words"))}>
+            <Value number={line.number.clone()} unit={line.unit.clone()} basis={line.basis} />
+        </span>
+        <span class="sheet__reason">{ &line.reason }</span>
+    </> };
+    let Some(working) = &line.working else {
+        return html! { <div class="sheet__one" data-value={line.key.clone()}><div class="sheet__row">{ head }</div></div> };
+    };
     html! {
         <details class="sheet__one" data-value={line.key.clone()}>
-            <summary>
-                <span class="sheet__name">{ &line.name }</span>
-                <span class={classes!("sheet__value", words.then_some("sheet__value--words"))}>
-                    <Value number={line.number.clone()} unit={line.unit.clone()} basis={line.basis} />
-                </span>
-                <span class="sheet__reason">{ &line.reason }</span>
-            </summary>
-            if let Some(working) = &line.working {
-                <dl class="working">
-                    <div><dt>{ t.equation }</dt><dd class="working__equation">{ &working.equation }</dd></div>
-                    if !working.terms.is_empty() {
-                        <div><dt>{ t.terms }</dt><dd>
-                            <table class="terms"><tbody>
-                                { for working.terms.iter().map(|term| html! {
-                                    <tr>
-                                        <td>{ &term.symbol }</td>
-                                        <td><span class={form(term.basis)}>{ &term.value }</span></td>
-                                        <td>{ &term.from }</td>
-                                    </tr>
-                                }) }
-                            </tbody></table>
-                        </dd></div>
-                    }
-                    <div><dt>{ t.source }</dt><dd>{ &working.source }</dd></div>
-                </dl>
-            }
+            <summary>{ head }</summary>
+            <dl class="working">
+                <div><dt>{ t.equation }</dt><dd class="working__equation"><Symbols text={working.equation.clone()} /></dd></div>
+                if !working.terms.is_empty() {
+                    <div><dt>{ t.terms }</dt><dd>
+                        <table class="terms"><tbody>
+                            { for working.terms.iter().map(|term| html! {
+                                <tr>
+                                    <td><Symbols text={term.symbol.clone()} /></td>
+                                    <td><span class={form(term.basis)}>{ &term.value }</span></td>
+                                    <td>{ &term.from }</td>
+                                </tr>
+                            }) }
+                        </tbody></table>
+                    </dd></div>
+                }
+                <div><dt>{ t.source }</dt><dd>{ &working.source }</dd></div>
+            </dl>
         </details>
     }
 }

@@ -31,7 +31,7 @@ pub fn Value(props: &ValueProps) -> Html {
         <span class={form(props.basis)}>
             { &props.number }
             if !props.unit.is_empty() {
-                { "\u{a0}" }<small>{ &props.unit }</small>
+                <small>{ "\u{a0}" }{ &props.unit }</small>
             }
         </span>
     }

@@ -23,7 +23,7 @@ pub fn VerdictBlock(props: &VerdictProps) -> Html {
     html! {
         <section class={classes!("verdict", props.enough.then_some("verdict--enough"))} aria-label={t.verdict} data-verdict="">
             <p class="verdict__of">{ t.hold_limit }</p>
-            <p class="verdict__number">{ &props.number.number }<small>{ props.number.unit }</small></p>
+            <p class="verdict__number">{ &props.number.number }<small>{ "\u{a0}" }{ props.number.unit }</small></p>
             <p class="verdict__sentence">{ &props.sentence }</p>
             <p class="verdict__action">{ props.action }</p>
         </section>

@@ -5,13 +5,12 @@ use std::rc::Rc;
 use wasm_bindgen::JsCast;
 use web_sys::HtmlElement;
 use winterset_calc::Field;
-use winterset_profile::{Entry, System, kind_of, read_refrigerant};
+use winterset_profile::{Entry, Kind, System, kind_of, read_refrigerant};
 use winterset_words::{Units, screen};
 use yew::prelude::*;
 
 use super::nowhere::Nowhere;
 use super::sites::name_or;
-use crate::components::choices::Choices;
 use crate::components::field::{Choose, Number, Round, Words};
 use crate::components::go::Go;
 use crate::components::head::Head;
@@ -168,41 +167,34 @@ impl Form {
 
     /// Cooling capacity or heat rejected: one question with two ways to answer. Both stand there where a record holds both.
     fn load(&self) -> Html {
-        let t = screen();
         let held = |field: Field| {
             self.system
                 .entry(field)
                 .is_some_and(|entry| !entry.is_blank())
         };
-        let (cooling, rejected) = (held(Field::CoolingCapacity), held(Field::HeatRejected));
-        let by_heat = rejected || self.system.entry(Field::HeatRejected).is_some() && !cooling;
-        let way = |field: Field| {
-            (
-                AttrValue::from(field.key()),
-                AttrValue::from(words().field(field).ask),
-            )
+        let both = held(Field::CoolingCapacity) && held(Field::HeatRejected);
+        if both {
+            return html! { <>{ self.number(Field::CoolingCapacity) }{ self.number(Field::HeatRejected) }</> };
+        }
+        let (this, other) = match self.system.entry(Field::HeatRejected) {
+            Some(_) => (Field::HeatRejected, Field::CoolingCapacity),
+            None => (Field::CoolingCapacity, Field::HeatRejected),
         };
-        let choose = self.edit(move |system, key| {
-            let (to, from) = if key == Field::HeatRejected.key() {
-                (Field::HeatRejected, Field::CoolingCapacity)
-            } else {
-                (Field::CoolingCapacity, Field::HeatRejected)
-            };
-            let entry = system.entry(from).cloned().unwrap_or_default();
-            let unit = entry.unit.clone().unwrap_or_else(|| "kW".to_owned());
-            system.set(from, Entry::default());
-            system.set(to, Entry::with_unit(entry.typed, unit));
+        let own_unit = self.units.unit(Kind::Power).token();
+        let turn = self.edit(move |system, _| {
+            // The number goes along: it was read off the same plate.
+            let Entry { typed, unit } = system.entry(this).cloned().unwrap_or_default();
+            system.set(this, Entry::default());
+            system.set(
+                other,
+                Entry::with_unit(typed, unit.unwrap_or_else(|| own_unit.to_owned())),
+            );
         });
-        let chosen = if by_heat {
-            Field::HeatRejected
-        } else {
-            Field::CoolingCapacity
-        };
         html! { <>
-            <Choices name="load" ask={t.load} chosen={chosen.key()} {choose}
-                choices={vec![way(Field::CoolingCapacity), way(Field::HeatRejected)]} />
-            if !by_heat || cooling { { self.number(Field::CoolingCapacity) } }
-            if by_heat { { self.number(Field::HeatRejected) } }
+            { self.number(this) }
+            <button type="button" class="button button--plain" onclick={turn.reform(|_: MouseEvent| String::new())}>
+                { (screen().instead)(words().field(other).ask) }
+            </button>
         </> }
     }
 }

@@ -161,7 +161,7 @@ fn whole(plan: &Plan, planned: &Planned, system: &System, here: &Here, units: Un
             </Go>
         </div>
         <div class="two">
-            <section class="part">
+            <section class="part two__first">
                 <h2>{ t.settings_sheet }</h2>
                 <p class="part__note">{ t.settings_sheet_note }</p>
                 { for writer.settings().into_iter().map(|step| html! { <>
@@ -171,9 +171,8 @@ fn whole(plan: &Plan, planned: &Planned, system: &System, here: &Here, units: Un
                 </> }) }
                 { for writer.notes().into_iter().map(|note| html! { <p class="part__note">{ note }</p> }) }
             </section>
-            <Winter plan={Held(planned.clone())} />
-        </div>
-        <div class="two">
+            <div class="two__side"><Winter plan={Held(planned.clone())} /></div>
+            <div class="two__rest">
             <section class="part">
                 <h2>{ t.pressure_need }</h2>
                 <Cautions cautions={writer.gauge_cautions()} />
@@ -187,6 +186,7 @@ fn whole(plan: &Plan, planned: &Planned, system: &System, here: &Here, units: Un
                 <h2>{ t.known_point }</h2>
                 { sheet(writer.known_point()) }
             </section>
+            </div>
         </div>
         <section class="part">
             <h2>{ t.values_used }</h2>

@@ -83,7 +83,7 @@ fn pair(answered: &Answered, key: &'static str) -> Html {
         return Html::default();
     };
     let one = |name: &'static str, shown: &Shown| {
-        html! { <div><dt>{ name }</dt><dd>{ &shown.number }<small>{ shown.unit }</small></dd></div> }
+        html! { <div><dt>{ name }</dt><dd>{ &shown.number }<small>{ "\u{a0}" }{ shown.unit }</small></dd></div> }
     };
     html! {
         <dl class="pair" aria-live="polite" data-answer={key}>

@@ -34,7 +34,7 @@ pub fn Sites() -> Html {
     };
     let new_site = add(|| Site::new(id::new(), ""));
     let demo_site = add(demo::site);
-    let has_demo = shelf.sites.iter().any(|site| demo::is_demo(site));
+    let has_demo = shelf.sites.iter().any(demo::is_demo);
     html! {
         <main class="screen">
             <Head title={if shelf.sites.is_empty() { "Winterset" } else { t.sites }} />

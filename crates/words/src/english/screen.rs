@@ -44,7 +44,7 @@ pub struct Screen {
     pub choose: &'static str,
     pub change_sign: fn(&str) -> String,
     pub unit_of: fn(&str) -> String,
-    pub load: &'static str,
+    pub instead: fn(&str) -> String,
 
     pub see_plan: &'static str,
     pub change_inputs: &'static str,
@@ -218,7 +218,7 @@ pub static SCREEN: Screen = Screen {
     choose: "Choose",
     change_sign: |question| format!("Change the sign: {question}"),
     unit_of: |question| format!("Unit: {question}"),
-    load: "What is it rated at?",
+    instead: |question| format!("{question} instead"),
 
     see_plan: "See the plan",
     change_inputs: "Change inputs",
@@ -304,7 +304,7 @@ pub static SCREEN: Screen = Screen {
     other_refrigerant: "Another, or a blend by mass",
     choose_from_list: "Choose from the list",
     help_on: |question| format!("About: {question}"),
-    worked_out: "worked out from the other answers",
+    worked_out: "worked out",
     left_out: "left out",
     planless_for: |count| match count {
         1 => "No plan yet: one answer to look at.".to_owned(),
