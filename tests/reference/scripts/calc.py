@@ -99,8 +99,12 @@ class Fluid:
     def __init__(self, name):
         parts = COMPOSITIONS[name]
         self.state = AbstractState("HEOS", "&".join(parts))
+        self.pure = [AbstractState("HEOS", part) for part in parts]
         if len(parts) > 1:
             self.state.set_mass_fractions(list(parts.values()))
+            self.shares = self.state.get_mole_fractions()
+        else:
+            self.shares = [1.0]
 
     def saturated_pressure(self, quality, temperature):
         try:
@@ -141,11 +145,23 @@ class Fluid:
         return brentq(residual, 200, 335, xtol=1e-10, rtol=1e-14)
 
     def single(self, phase, temperature, pressure):
+        """Density, enthalpy and entropy.
+
+        The ideal-gas part comes from the pure components: in a blend, CoolProp evaluates that of R-134a at the critical instead of the
+        reducing temperature of its equation, which puts the heat capacity of nearly pure R-134a 5e-5 off its own pure fluid.
+        """
         self.state.specify_phase(phase)
         self.state.update(CoolProp.PT_INPUTS, pressure, temperature)
-        found = self.state.rhomass(), self.state.hmass(), self.state.smass()
         self.state.unspecify_phase()
-        return found
+        density, mass = self.state.rhomolar(), self.state.molar_mass()
+        enthalpy, entropy = self.state.hmolar_residual(), self.state.smolar_residual()
+        for share, pure in zip(self.shares, self.pure):
+            # Any dilute state gives the ideal-gas enthalpy; the ideal-gas entropy is carried to the blend's density.
+            pure.specify_phase(CoolProp.iphase_gas)
+            pure.update(CoolProp.DmolarT_INPUTS, 1.0, temperature)
+            enthalpy += share * (pure.hmolar() - pure.hmolar_residual())
+            entropy += share * (pure.smolar() - pure.smolar_residual() - pure.gas_constant() * math.log(density / 1.0))
+        return density * mass, enthalpy / mass, entropy / mass
 
     def isentropic_enthalpy(self, pressure, entropy, start):
         vapor = CoolProp.iphase_gas
