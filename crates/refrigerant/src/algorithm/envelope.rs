@@ -201,9 +201,16 @@ impl Curve {
 
         let mut here = nodes[0];
         while here.value[n + 1] > lowest.ln() {
-            here = step(mixture, z, side, &here, here.d + COARSE)
-                .or_else(|Stalled| restart(mixture, z, side, &here))?;
-            nodes.push(here);
+            match step(mixture, z, side, &here, here.d + COARSE) {
+                Ok(next) => {
+                    here = next;
+                    nodes.push(here);
+                }
+                Err(Stalled) => {
+                    here = restart(mixture, z, side, &here)?;
+                    join(mixture, z, side, &mut nodes, here);
+                }
+            }
         }
         let mut here = nodes[0];
         let mut upper = Vec::new();
@@ -255,28 +262,7 @@ impl Curve {
             return Err(Outside::Below(last.exp()));
         }
         let (a, b) = (&nodes[i.max(1) - 1], &nodes[i.max(1)]);
-        // The cubic falls from a to b; halving with a secant finds where it passes the value.
-        let (mut low, mut high) = (a.d, b.d);
-        let mut d = 0.5 * (low + high);
-        for _ in 0..60 {
-            let at = hermite_column(a, b, d, column);
-            if at.0 > value {
-                low = d;
-            } else {
-                high = d;
-            }
-            let next = d - (at.0 - value) / at.1;
-            let next = if next > low && next < high {
-                next
-            } else {
-                0.5 * (low + high)
-            };
-            if (next - d).abs() < 1e-12 {
-                break;
-            }
-            d = next;
-        }
-        Ok(hermite(a, b, d))
+        Ok(hermite_where(a, b, column, value))
     }
 }
 
@@ -336,6 +322,67 @@ fn restart(mixture: &Mixture, z: &[f64], side: Side, from: &Node) -> Result<Node
         .ok_or(Stalled)
 }
 
+/// Adds a branch that begins in the cold: followed upwards to where it meets the curve so far, the rest of which is no longer stable. The
+/// incipient phase that forms first is the stable one, at the higher pressure of a bubble and the lower of a dew point.
+fn join(mixture: &Mixture, z: &[f64], side: Side, nodes: &mut Vec<Node>, coldest: Node) {
+    let n = z.len();
+    let mut branch = vec![coldest];
+    let mut here = coldest;
+    while let Ok(next) = step(mixture, z, side, &here, here.d - 0.1 * COARSE) {
+        let t = next.value[n + 1];
+        let i = nodes.partition_point(|node| node.value[n + 1] > t);
+        let stable = match (i.checked_sub(1).map(|i| &nodes[i]), nodes.get(i)) {
+            (Some(a), Some(b)) => {
+                let so_far = hermite_where(a, b, n + 1, t)[ROOM];
+                (next.value[ROOM] < so_far) == (side == Side::Dew)
+            }
+            (Some(_), None) => true,
+            (None, _) => false,
+        };
+        if !stable || t <= here.value[n + 1] {
+            break;
+        }
+        branch.push(next);
+        here = next;
+    }
+    let meeting = here.value[n + 1];
+    nodes.retain(|node| node.value[n + 1] > meeting);
+    // Close nodes on the older branch too, so that the kink falls between near ones.
+    while let Some(next) = nodes
+        .last()
+        .and_then(|last| step(mixture, z, side, last, last.d + 0.1 * COARSE).ok())
+        .filter(|next| next.value[n + 1] > meeting)
+    {
+        nodes.push(next);
+    }
+    nodes.extend(branch.into_iter().rev());
+}
+
+/// The values where one column, which falls from a to b, has a given value: Newton's method inside a bracket.
+fn hermite_where(a: &Node, b: &Node, column: usize, value: f64) -> [f64; COLUMNS] {
+    let (mut low, mut high) = (a.d, b.d);
+    let mut d = 0.5 * (low + high);
+    for _ in 0..60 {
+        let at = hermite_column(a, b, d, column);
+        if at.0 > value {
+            low = d;
+        } else {
+            high = d;
+        }
+        let next = d - (at.0 - value) / at.1;
+        let next = if next > low && next < high {
+            next
+        } else {
+            0.5 * (low + high)
+        };
+        if (next - d).abs() < 1e-12 {
+            break;
+        }
+        d = next;
+    }
+    hermite(a, b, d)
+}
+
 /// Cubic Hermite polynomial between two nodes.
 fn hermite(a: &Node, b: &Node, d: f64) -> [f64; COLUMNS] {
     let mut out = [0.0; COLUMNS];
@@ -356,4 +403,57 @@ fn hermite_column(a: &Node, b: &Node, d: f64, k: usize) -> (f64, f64) {
         a.value[k] + s * (ma + s * (c2 + s * c3)),
         (ma + s * (2.0 * c2 + s * 3.0 * c3)) / h,
     )
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::algorithm::equilibrium::composition;
+    use crate::algorithm::properties::pressure;
+    use crate::data::{BLENDS, FLUIDS};
+
+    /// Fugacities of both phases equal to 10⁻⁸ and pressures to what the liquid's stiffness leaves of it, on every blend, evaluated afresh.
+    #[test]
+    fn phases_in_equilibrium_have_equal_fugacities() {
+        for blend in &BLENDS {
+            let index: Vec<usize> = blend.parts.iter().map(|(i, _)| *i).collect();
+            let moles: Vec<f64> = blend
+                .parts
+                .iter()
+                .map(|(i, w)| w / FLUIDS[*i].molar_mass)
+                .collect();
+            let total: f64 = moles.iter().sum();
+            let z: Vec<f64> = moles.iter().map(|m| m / total).collect();
+            let mixture = Mixture::new(&index);
+            let envelope = Envelope::trace(&mixture, &z, 173.15).expect(blend.designation);
+            for side in [Side::Bubble, Side::Dew] {
+                let high = envelope.highest(side, Given::Temperature);
+                for i in 0..30 {
+                    let t = 173.15 + (high - 173.15) * f64::from(i) / 29.0;
+                    let point = envelope
+                        .find(&mixture, side, Given::Temperature, t.min(high))
+                        .expect(blend.designation);
+                    let n = z.len();
+                    let (t, rho) = (point.unknowns[n + 1].exp(), point.unknowns[n].exp());
+                    let (rho_i, x) = composition(&point.unknowns[..n]);
+                    let bulk = mixture.phase(t, rho, &z);
+                    let other = mixture.phase(t, rho_i, &x[..n]);
+                    for k in 0..n {
+                        let gap = (z[k] * rho).ln() + bulk.ln_gamma[k]
+                            - (x[k] * rho_i).ln()
+                            - other.ln_gamma[k];
+                        assert!(
+                            gap.abs() < 1e-8,
+                            "{} {side:?} {t} K: {gap}",
+                            blend.designation
+                        );
+                    }
+                    let gap = pressure(&mixture, t, rho, &bulk.bulk)
+                        - pressure(&mixture, t, rho_i, &other.bulk);
+                    let noise = 1e-12 * rho.max(rho_i) * mixture.gas_constant * t;
+                    assert!(gap.abs() < 1e-8 * point.ln_p.exp() + 20.0 * noise);
+                }
+            }
+        }
+    }
 }

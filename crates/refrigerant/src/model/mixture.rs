@@ -233,3 +233,68 @@ impl Mixture {
         sum
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    fn five() -> (Mixture, [f64; 5]) {
+        let index = |name: &str| {
+            FLUIDS
+                .iter()
+                .position(|f| f.designation == name)
+                .expect(name)
+        };
+        let names = ["R-32", "R-125", "R-134a", "R-1234yf", "R-1234ze(E)"];
+        (
+            Mixture::new(&names.map(index)),
+            [0.43, 0.19, 0.18, 0.15, 0.05],
+        )
+    }
+
+    /// Euler's theorem for F(n, V): Σ x_j F_ij is the derivative of F_i by ln ρ, and Σ x_i F_i is αʳ + Dαʳ.
+    #[test]
+    fn derivatives_by_amount_are_homogeneous() {
+        let (mixture, x) = five();
+        for (t, rho) in [(240.0, 15_000.0), (300.0, 800.0), (360.0, 6_000.0)] {
+            let phase = mixture.phase(t, rho, &x);
+            let mut sum = 0.0;
+            for i in 0..5 {
+                sum += x[i] * phase.ln_gamma[i];
+                let by_density: f64 = (0..5).map(|j| x[j] * phase.second[i][j]).sum();
+                assert!((by_density - phase.by_density[i]).abs() < 1e-10);
+            }
+            assert!((sum - phase.bulk.a - phase.bulk.d).abs() < 1e-11);
+            assert!((phase.bulk.dd - mixture.bulk(t, rho, &x).dd).abs() < 1e-12);
+        }
+    }
+
+    /// Derivatives by the amount of one component against central differences of n αʳ and of ln γ.
+    #[test]
+    fn derivatives_by_amount_are_those_of_the_values() {
+        let (mixture, x) = five();
+        let (t, volume) = (290.0, 1.0 / 9_000.0);
+        let at = |n: &[f64]| {
+            let total: f64 = n.iter().sum();
+            let x: Vec<f64> = n.iter().map(|n| n / total).collect();
+            (total, mixture.phase(t, total / volume, &x))
+        };
+        let (_, here) = at(&x);
+        for j in 0..5 {
+            let h = 1e-6;
+            let (mut up, mut down) = (x, x);
+            up[j] += h;
+            down[j] -= h;
+            let ((n_up, up), (n_down, down)) = (at(&up), at(&down));
+            let first = (n_up * up.bulk.a - n_down * down.bulk.a) / (2.0 * h);
+            assert!((first - here.ln_gamma[j]).abs() < 1e-7, "{first}");
+            for i in 0..5 {
+                let second = (up.ln_gamma[i] - down.ln_gamma[i]) / (2.0 * h);
+                assert!(
+                    (second - here.second[i][j]).abs() < 1e-6,
+                    "{i} {j} {second}"
+                );
+            }
+        }
+    }
+}

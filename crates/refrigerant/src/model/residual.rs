@@ -185,3 +185,41 @@ fn nonanalytic(sum: &mut Derivatives, term: &[f64; 8], tau: f64, delta: f64) {
     sum.dt += n * delta * tau * phi_dt;
     sum.tt += n * tau * (phi_t + tau * phi_tt);
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::data::FLUIDS;
+
+    /// The derivatives against central differences of the values one order below.
+    #[test]
+    fn derivatives_are_those_of_the_values() {
+        for fluid in &FLUIDS {
+            for (tau, delta) in [(0.8, 0.1), (1.05, 0.7), (1.2, 1.4), (1.5, 2.6), (1.9, 2.9)] {
+                let at =
+                    |tau: f64, delta: f64| residual(&fluid.residual, &Reduced::new(tau, delta));
+                let here = at(tau, delta);
+                let h = 1e-5;
+                let d = (at(tau, delta * (1.0 + h)), at(tau, delta * (1.0 - h)));
+                let t = (at(tau * (1.0 + h), delta), at(tau * (1.0 - h), delta));
+                let width = (1.0 + h).ln() - (1.0 - h).ln();
+                let scale = here.a.abs() + here.dd.abs() + here.tt.abs() + 1.0;
+                for (got, (up, down)) in [
+                    (here.d, (d.0.a, d.1.a)),
+                    (here.t, (t.0.a, t.1.a)),
+                    (here.dd, (d.0.d, d.1.d)),
+                    (here.dt, (d.0.t, d.1.t)),
+                    (here.dt, (t.0.d, t.1.d)),
+                    (here.tt, (t.0.t, t.1.t)),
+                ] {
+                    let want = (up - down) / width;
+                    assert!(
+                        (got - want).abs() < 3e-6 * scale,
+                        "{} at τ {tau}, δ {delta}: {got} and {want}",
+                        fluid.designation
+                    );
+                }
+            }
+        }
+    }
+}
