@@ -1,4 +1,6 @@
 //! The app in a real browser, from a server that is ended for real.
 #![allow(clippy::unwrap_used, clippy::panic)] // a broken step should stop its test
 
+mod answers;
 mod offline;
+mod winter;

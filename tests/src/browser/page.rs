@@ -209,6 +209,13 @@ impl Page {
         Ok(())
     }
 
+    /// Pastes into a field what was copied, and tells what came.
+    pub async fn pasted(&self, css: &str) -> Result<String, Failure> {
+        self.type_into(css, "").await?;
+        self.find(css).await?.send_keys("\u{e009}v\u{e000}").await?;
+        self.value(css).await
+    }
+
     /// Chooses by value in a list of choices.
     pub async fn choose(&self, css: &str, value: &str) -> Result<(), Failure> {
         Ok(self.find(css).await?.select_by_value(value).await?)
