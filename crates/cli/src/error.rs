@@ -1,0 +1,47 @@
+//! What stops a command.
+
+use std::path::PathBuf;
+
+/// Why a command stopped.
+#[derive(Debug, thiserror::Error)]
+pub enum Error {
+    /// The command line makes no sense.
+    #[error("{0}; see `winterset --help`")]
+    Arguments(#[from] lexopt::Error),
+    /// A part of the command line is missing.
+    #[error("wanted: {0}; see `winterset --help`")]
+    Wanted(&'static str),
+    /// A value of the command line is wrong.
+    #[error("{option}: {message}")]
+    Value {
+        /// The option.
+        option: &'static str,
+        /// What would be right.
+        message: String,
+    },
+    /// A file could not be read.
+    #[error("{}: {source}", .path.display())]
+    File {
+        /// The file.
+        path: PathBuf,
+        /// What the system says.
+        source: std::io::Error,
+    },
+    /// A file holds no record.
+    #[error("{}: {source}", .path.display())]
+    Record {
+        /// The file.
+        path: PathBuf,
+        /// What is wrong with it.
+        source: winterset_profile::Migration,
+    },
+    /// Fields of a record are missing or wrong, one a line.
+    #[error("{}", .0.join("\n"))]
+    Fields(Vec<String>),
+    /// The refrigerant has no answer there.
+    #[error("{0}")]
+    Refrigerant(#[from] winterset_refrigerant::Error),
+    /// Standard input or output broke off.
+    #[error("{0}")]
+    Stream(#[from] std::io::Error),
+}

@@ -1,0 +1,93 @@
+//! The command line.
+
+use std::ffi::OsString;
+use std::path::PathBuf;
+
+use lexopt::prelude::*;
+use winterset_words::{PressureUnit, TemperatureUnit, Units};
+
+use crate::error::Error;
+
+/// What is to be done.
+pub enum Job {
+    Help,
+    Saturation(Saturation),
+    Plan(PathBuf),
+    Batch,
+}
+
+/// A question for saturation, as typed.
+pub struct Saturation {
+    pub refrigerant: String,
+    pub temperature: Option<String>,
+    pub pressure: Option<String>,
+    pub elevation: Option<String>,
+}
+
+/// The command line, read.
+pub struct Options {
+    pub job: Job,
+    pub units: Units,
+}
+
+pub fn read(arguments: impl IntoIterator<Item = OsString>) -> Result<Options, Error> {
+    let mut parser = lexopt::Parser::from_iter(arguments);
+    let mut words: Vec<OsString> = Vec::new();
+    let mut units = Units::default();
+    let (mut temperature, mut pressure, mut elevation, mut help) = (None, None, None, false);
+    while let Some(argument) = parser.next()? {
+        match argument {
+            Long("temperature") => temperature = Some(parser.value()?.string()?),
+            Long("pressure") => pressure = Some(parser.value()?.string()?),
+            Long("elevation") => elevation = Some(parser.value()?.string()?),
+            Long("units") => units = read_units(&parser.value()?.string()?)?,
+            Short('h') | Long("help") => help = true,
+            Value(word) => words.push(word),
+            other => return Err(other.unexpected().into()),
+        }
+    }
+    let mut words = words.into_iter();
+    let name = words.next().unwrap_or_default();
+    let job = match name.to_str() {
+        _ if help => Job::Help,
+        Some("" | "help") => Job::Help,
+        Some("saturation") => Job::Saturation(Saturation {
+            refrigerant: words
+                .next()
+                .ok_or(Error::Wanted("a refrigerant"))?
+                .string()?,
+            temperature,
+            pressure,
+            elevation,
+        }),
+        Some("plan") => Job::Plan(
+            words
+                .next()
+                .ok_or(Error::Wanted("the file of a system"))?
+                .into(),
+        ),
+        Some("batch") => Job::Batch,
+        _ => return Err(Error::Wanted("saturation, plan or batch")),
+    };
+    if let Some(extra) = words.next() {
+        return Err(lexopt::Error::UnexpectedArgument(extra).into());
+    }
+    Ok(Options { job, units })
+}
+
+fn read_units(text: &str) -> Result<Units, Error> {
+    match text {
+        "us" => Ok(Units {
+            temperature: TemperatureUnit::Fahrenheit,
+            pressure: PressureUnit::Psig,
+        }),
+        "si" => Ok(Units {
+            temperature: TemperatureUnit::Celsius,
+            pressure: PressureUnit::Bar,
+        }),
+        _ => Err(Error::Value {
+            option: "--units",
+            message: "enter us or si".to_owned(),
+        }),
+    }
+}
