@@ -6,6 +6,7 @@ use winterset_tests::browser::{Driver, Failure, Page, Profile, Screen, Server};
 /// Everything that a plan shows as a value, with the verdict.
 async fn plan(page: &Page) -> Result<Value, Failure> {
     page.find("[data-verdict]").await?;
+    page.find("[role=radio]").await?;
     page.script(
         "return {
              verdict: document.querySelector('[data-verdict]').innerText,
@@ -93,7 +94,7 @@ async fn a_plan_outlives_the_network_and_travels_in_a_link() -> Result<(), Failu
     let page = Page::open(&driver, &other, Screen::PHONE).await?;
     page.go(&link).await?;
     page.until_text("h1", "Split, north wall").await?;
-    assert_eq!(plan(&page).await?["verdict"], changed["verdict"]);
+    assert_eq!(verdict(&page).await?, changed["verdict"]);
     assert_eq!(
         kept(&page).await?,
         0,
@@ -108,6 +109,16 @@ async fn a_plan_outlives_the_network_and_travels_in_a_link() -> Result<(), Failu
     assert_eq!(plan(&page).await?, changed);
     assert_eq!(kept(&page).await?, 1);
     page.close().await
+}
+
+/// The verdict alone, which a link shows before it is saved.
+async fn verdict(page: &Page) -> Result<Value, Failure> {
+    page.find("[data-verdict]").await?;
+    page.script(
+        "return document.querySelector('[data-verdict]').innerText",
+        Vec::new(),
+    )
+    .await
 }
 
 /// How many sites the browser keeps.

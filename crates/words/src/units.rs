@@ -113,6 +113,20 @@ impl Units {
         }
     }
 
+    /// The pressure of the air itself, absolute: finer than a head pressure is read.
+    pub fn air(self, pressure: Pressure) -> Shown {
+        let (unit, decimals) = match self.pressure {
+            PressureUnit::Psig => (Unit::Psia, 1),
+            PressureUnit::Kilopascal => (Unit::KilopascalAbsolute, 1),
+            PressureUnit::Bar => (Unit::BarAbsolute, 3),
+        };
+        let number = unit.number(&Quantity::Pressure(pressure), Pressure::default());
+        Shown {
+            number: decimal(number, decimals),
+            unit: unit.symbol(),
+        }
+    }
+
     /// The number alone in the unit that a person chose, for scales and curves.
     pub fn number(self, quantity: &Quantity, atmosphere: Pressure) -> f64 {
         self.written(quantity, atmosphere).0
@@ -271,6 +285,19 @@ mod tests {
             "60\u{202f}000\u{a0}Btu/h"
         );
         assert_eq!(METRIC.show(&heat, sea_level()).to_string(), "17.6\u{a0}kW");
+    }
+
+    #[test]
+    fn the_air_is_shown_absolute() {
+        // 101.325 kPa is 14.696 psi (NIST SP 811).
+        assert_eq!(
+            Units::default().air(sea_level()).to_string(),
+            "14.7\u{a0}psia"
+        );
+        assert_eq!(
+            METRIC.air(sea_level()).to_string(),
+            "1.013\u{a0}bar absolute"
+        );
     }
 
     #[test]

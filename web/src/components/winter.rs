@@ -1,7 +1,11 @@
 //! The pictures of a plan: the cold ladder with what a rung answers, the curves, and the same as a table.
 
+use std::cell::Cell;
+use std::ops::ControlFlow;
 use std::rc::Rc;
 
+use gloo_timers::future::TimeoutFuture;
+use wasm_bindgen_futures::spawn_local;
 use winterset_calc::{Method, Plan, Quantity};
 use winterset_profile::Kind;
 use winterset_words::{Units, screen};
@@ -13,7 +17,7 @@ use super::field::{Number, Round};
 use super::ladder::{Headings, Ladder};
 use crate::store::{Act, use_shelf};
 use crate::view::curves::{self, Row};
-use crate::view::ladder::{self, Sampled};
+use crate::view::ladder::{self, Sampled, Sampling};
 use crate::view::plan::Held;
 use crate::view::words;
 
@@ -32,14 +36,14 @@ pub fn Winter(props: &WinterProps) -> Html {
     let units = shelf.preferences.units;
     let method = use_state_eq(|| Method::SpeedControl);
     let chosen = use_state_eq(|| None::<usize>);
-    let sampled = use_memo((props.plan.clone(), units), |(plan, units)| {
-        Sampled::of(plan.0.as_ref().as_ref().ok()?, *units)
-    });
+    let drawn = use_sampled(&props.plan, units);
     let Ok(plan) = props.plan.0.as_ref() else {
         return Html::default();
     };
-    let Some(sampled) = sampled.as_ref() else {
-        return html! { <p class="part__note" role="alert">{ t.no_picture }</p> };
+    let sampled = match drawn.as_deref() {
+        Some(Some(sampled)) => sampled,
+        Some(None) => return html! { <p class="part__note" role="alert">{ t.no_picture }</p> },
+        None => return html! { <section class="part waiting"><h2>{ t.ladder }</h2></section> },
     };
     let now = shelf.preferences.outdoor_now.clone();
     let low = units.number(
@@ -96,6 +100,53 @@ pub fn Winter(props: &WinterProps) -> Html {
         </section>
         { curves_part(plan, sampled, rung, units) }
     </> }
+}
+
+/// Samples of one plan in one set of units; `None` inside where the refrigerant has no answer over part of the range.
+type Drawn = Rc<Option<Sampled>>;
+
+/// The longest stretch of work between two looks at what the person does, ms.
+const STRETCH: f64 = 16.0;
+
+/// The samples of a plan, made a few at a time after the screen stands; nothing until they are complete.
+#[hook]
+fn use_sampled(plan: &Held, units: Units) -> Option<Drawn> {
+    let made = use_state(|| None::<((Held, Units), Drawn)>);
+    use_effect_with((plan.clone(), units), {
+        let made = made.setter();
+        move |key: &(Held, Units)| {
+            let key = key.clone();
+            let gone = Rc::new(Cell::new(false));
+            let stopped = gone.clone();
+            spawn_local(async move {
+                if let Some(sampled) = sample(&key.0, key.1, &stopped).await {
+                    made.set(Some((key, Rc::new(sampled))));
+                }
+            });
+            move || gone.set(true)
+        }
+    });
+    made.as_ref()
+        .filter(|(key, _)| key.0 == *plan && key.1 == units)
+        .map(|(_, drawn)| drawn.clone())
+}
+
+/// Samples a plan in stretches; nothing where it was stopped on the way.
+async fn sample(plan: &Held, units: Units, stopped: &Cell<bool>) -> Option<Option<Sampled>> {
+    let plan = plan.0.as_ref().as_ref().ok()?;
+    let mut sampling = Sampling::of(plan, units);
+    loop {
+        let start = js_sys::Date::now();
+        while js_sys::Date::now() - start < STRETCH {
+            if let ControlFlow::Break(sampled) = sampling.step(plan) {
+                return (!stopped.get()).then_some(sampled);
+            }
+        }
+        TimeoutFuture::new(0).await;
+        if stopped.get() {
+            return None;
+        }
+    }
 }
 
 /// What the chosen rung answers.

@@ -1,5 +1,7 @@
 //! A plan as a cold ladder, and what one of its rungs answers.
 
+use std::ops::ControlFlow;
+
 use winterset_calc::{Method, Plan, Point, Quantity, Rung};
 use winterset_profile::{Kind, Unit, parse_number};
 use winterset_words::{Units, screen};
@@ -22,26 +24,48 @@ pub struct Sampled {
     pub rungs: Vec<Rung>,
 }
 
-impl Sampled {
-    /// Asks the plan at every place; `None` where the refrigerant has no answer at one of them.
-    pub fn of(plan: &Plan, units: Units) -> Option<Self> {
+/// A [`Sampled`] on its way, a few places at a time, so that the page answers meanwhile.
+pub struct Sampling {
+    outdoor: Outdoor,
+    places: Vec<f64>,
+    samples: Vec<Rung>,
+}
+
+impl Sampling {
+    /// Starts with no sample.
+    pub fn of(plan: &Plan, units: Units) -> Self {
         let outdoor = Outdoor::of(plan, units);
-        let places = outdoor.samples();
-        let samples = places
-            .iter()
-            .map(|at| plan.at(outdoor.temperature(*at)).ok())
-            .collect::<Option<Vec<_>>>()?;
-        let rungs = outdoor
-            .rungs()
-            .into_iter()
-            .map(|temperature| plan.at(temperature).ok())
-            .collect::<Option<Vec<_>>>()?;
-        Some(Self {
+        Self {
+            places: outdoor.samples(),
+            samples: Vec::new(),
             outdoor,
-            places,
-            samples,
-            rungs,
-        })
+        }
+    }
+
+    /// Asks the plan at the next place. `Break` ends it: with everything, or with `None` where the refrigerant has no answer.
+    pub fn step(&mut self, plan: &Plan) -> ControlFlow<Option<Sampled>> {
+        let Some(at) = self.places.get(self.samples.len()) else {
+            return ControlFlow::Break(Some(self.whole()));
+        };
+        match plan.at(self.outdoor.temperature(*at)) {
+            Ok(rung) => self.samples.push(rung),
+            Err(_) => return ControlFlow::Break(None),
+        }
+        ControlFlow::Continue(())
+    }
+
+    fn whole(&self) -> Sampled {
+        let on_rungs = self
+            .places
+            .iter()
+            .zip(&self.samples)
+            .filter(|(at, _)| at.fract() == 0.0);
+        Sampled {
+            rungs: on_rungs.map(|(_, rung)| *rung).collect(),
+            outdoor: self.outdoor.clone(),
+            places: self.places.clone(),
+            samples: self.samples.clone(),
+        }
     }
 }
 

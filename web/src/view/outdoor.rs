@@ -8,8 +8,8 @@ use winterset_words::Units;
 /// Rungs of a ladder that could no longer be read as one picture.
 const MOST_RUNGS: i32 = 18;
 
-/// Samples between two rungs.
-const SAMPLES: i32 = 5;
+/// Samples from one rung to the next. An even number, a quarter of which is exact, so that every rung is a sample too.
+const SAMPLES: i32 = 4;
 
 /// Round outdoor temperatures from warm to cold.
 #[derive(Clone, Debug, PartialEq)]

@@ -47,10 +47,7 @@ pub fn answer(sheet: &SaturationSheet, units: Units) -> Sheet {
         Err(error) => (Length::new::<meter>(0.0), Some(error)),
     };
     let atmosphere = air::atmosphere(elevation);
-    let air = units.show(
-        &Quantity::PressureDifference(atmosphere),
-        Pressure::default(),
-    );
+    let air = units.air(atmosphere);
     let refrigerant = match read_refrigerant(&sheet.refrigerant) {
         Ok(refrigerant) => refrigerant,
         Err(problem) => {

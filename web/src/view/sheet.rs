@@ -1,6 +1,6 @@
 //! The settings sheet and the other values of a plan as rows, each with its reason and working.
 
-use uom::si::f64::{Pressure, ThermodynamicTemperature};
+use uom::si::f64::ThermodynamicTemperature;
 use winterset_calc::explain::Working;
 use winterset_calc::input::Sensing;
 use winterset_calc::settings::Drive;
@@ -284,10 +284,7 @@ impl<'a> Writer<'a> {
     fn line(&self, key: &'static str, quantity: Quantity, working: &Working) -> Line {
         let said = words().rule(working.rule);
         let shown = match quantity {
-            // The air itself has no gauge pressure.
-            Quantity::Pressure(pressure) if key == "atmosphere" => self
-                .units
-                .show(&Quantity::PressureDifference(pressure), Pressure::default()),
+            Quantity::Pressure(air) if key == "atmosphere" => self.units.air(air),
             quantity => self.show(quantity),
         };
         Line {
