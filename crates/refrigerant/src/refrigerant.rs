@@ -10,9 +10,11 @@ use uom::si::mass_density::kilogram_per_cubic_meter;
 use uom::si::pressure::pascal;
 use uom::si::thermodynamic_temperature::kelvin;
 
+use crate::algorithm::envelope::Given;
+use crate::algorithm::equilibrium::Side;
 use crate::data::{BLENDS, FLUIDS};
 use crate::designation::{self, Named};
-use crate::engine::Engine;
+use crate::engine::{Engine, Saturated};
 use crate::model::mixture::MOST;
 use crate::{CriticalPoint, Error, SafetyClass, Saturation, State};
 
@@ -282,6 +284,52 @@ impl Refrigerant {
     /// As for [`bubble_at_pressure`](Refrigerant::bubble_at_pressure).
     pub fn dew_at_pressure(&self, pressure: Pressure) -> Result<State, Error> {
         self.inner.engine.dew_at_pressure(pressure.value)
+    }
+
+    /// Absolute pressure of the bubble point at a temperature, without the rest of the state: the quick way for a curve.
+    ///
+    /// # Errors
+    /// As for [`bubble_at_temperature`](Refrigerant::bubble_at_temperature).
+    pub fn bubble_pressure(
+        &self,
+        temperature: ThermodynamicTemperature,
+    ) -> Result<Pressure, Error> {
+        let found = self.saturated(Side::Bubble, Given::Temperature, temperature.value)?;
+        Ok(Pressure::new::<pascal>(found.pressure))
+    }
+
+    /// Absolute pressure of the dew point at a temperature.
+    ///
+    /// # Errors
+    /// As for [`bubble_at_temperature`](Refrigerant::bubble_at_temperature).
+    pub fn dew_pressure(&self, temperature: ThermodynamicTemperature) -> Result<Pressure, Error> {
+        let found = self.saturated(Side::Dew, Given::Temperature, temperature.value)?;
+        Ok(Pressure::new::<pascal>(found.pressure))
+    }
+
+    /// Temperature of the bubble point at an absolute pressure.
+    ///
+    /// # Errors
+    /// As for [`bubble_at_pressure`](Refrigerant::bubble_at_pressure).
+    pub fn bubble_temperature(
+        &self,
+        pressure: Pressure,
+    ) -> Result<ThermodynamicTemperature, Error> {
+        let found = self.saturated(Side::Bubble, Given::Pressure, pressure.value)?;
+        Ok(ThermodynamicTemperature::new::<kelvin>(found.temperature))
+    }
+
+    /// Temperature of the dew point at an absolute pressure.
+    ///
+    /// # Errors
+    /// As for [`bubble_at_pressure`](Refrigerant::bubble_at_pressure).
+    pub fn dew_temperature(&self, pressure: Pressure) -> Result<ThermodynamicTemperature, Error> {
+        let found = self.saturated(Side::Dew, Given::Pressure, pressure.value)?;
+        Ok(ThermodynamicTemperature::new::<kelvin>(found.temperature))
+    }
+
+    fn saturated(&self, side: Side, given: Given, value: f64) -> Result<Saturated, Error> {
+        self.inner.engine.saturated(side, given, value)
     }
 
     /// Saturated liquid and saturated vapour at one temperature.

@@ -81,7 +81,16 @@ fn temperature_from_pressure_undoes_pressure_from_temperature() {
                 close(back.temperature.value, kelvins, 1e-9, name);
                 close(back.density.value, s.bubble.density.value, 1e-8, name);
             }
+            assert_eq!(
+                refrigerant.bubble_pressure(t(kelvins)),
+                Ok(s.bubble.pressure)
+            );
+            assert_eq!(refrigerant.dew_pressure(t(kelvins)), Ok(s.dew.pressure));
             let back = refrigerant.dew_at_pressure(s.dew.pressure).expect(name);
+            assert_eq!(
+                refrigerant.dew_temperature(s.dew.pressure),
+                Ok(back.temperature)
+            );
             close(back.temperature.value, kelvins, 1e-9, name);
             close(back.density.value, s.dew.density.value, 1e-8, name);
         }

@@ -2,9 +2,11 @@
 //!
 //! Both curves are followed in D = ln(ρ_liquid/ρ_vapour), which falls from about 14 in the cold to 0 at the critical point; temperature,
 //! pressure and densities are smooth in D even at the critical point, where they are not in temperature. Between nodes a cubic
-//! Hermite polynomial gives a guess so near that Newton's method, which makes every answer, needs one or two steps.
+//! Hermite polynomial gives a guess so near that Newton's method, which makes every answer for a blend, needs one or two steps; for a pure
+//! fluid those answers are kept in turn as polynomials good to rounding.
 
 use super::Stalled;
+use super::chebyshev::Fit;
 use super::critical::{self, Critical};
 use super::equilibrium::{Hold, Point, ROOM, Side, Unknowns, converge};
 use super::start::{at_temperature, first_point, log_ratio};
@@ -78,6 +80,8 @@ pub struct Envelope {
     dew: Option<Curve>,
     /// Where the curves meet.
     pub critical: Critical,
+    /// Of a pure fluid, by θ = √(1 − T/T_c): ln ρ of the vapour, ln ρ of the liquid, ln p.
+    fit: Option<Fit<3>>,
 }
 
 impl Envelope {
@@ -115,7 +119,8 @@ impl Envelope {
             }
             curve.nodes.insert(0, node);
         }
-        Ok(Envelope {
+        let mut envelope = Envelope {
+            fit: None,
             z: z.to_vec(),
             dew: (z.len() > 1).then_some(dew),
             bubble,
@@ -124,6 +129,44 @@ impl Envelope {
                 density: end.value[z.len()].exp(),
                 pressure: end.value[ROOM].exp(),
             },
+        };
+        if z.len() == 1 {
+            envelope.fit = Some(envelope.fitted(mixture, lowest));
+        }
+        Ok(envelope)
+    }
+
+    fn theta(&self, temperature: f64) -> f64 {
+        (1.0 - temperature / self.critical.temperature).sqrt()
+    }
+
+    /// The curve of a pure fluid in polynomials that need no iteration.
+    fn fitted(&self, mixture: &Mixture, lowest: f64) -> Fit<3> {
+        let highest = self.highest(Side::Bubble, Given::Temperature);
+        Fit::new(self.theta(highest), self.theta(lowest), &|theta| {
+            let t = self.critical.temperature * (1.0 - theta * theta);
+            let point = self.iterate(mixture, Side::Bubble, Given::Temperature, t);
+            let point = point.ok()?;
+            Some([point.unknowns[0], point.unknowns[1], point.ln_p])
+        })
+    }
+
+    /// The point of a pure fluid by those polynomials, where they reach.
+    fn fitted_point(&self, given: Given, value: f64) -> Option<Point> {
+        let fit = self.fit.as_ref()?;
+        let theta = match given {
+            Given::Temperature => self.theta(value),
+            Given::Pressure => fit.find(2, value.ln())?,
+        };
+        let [vapor, liquid, ln_p] = fit.at(theta)?;
+        let mut unknowns = [0.0; ROOM];
+        let t = self.critical.temperature * (1.0 - theta * theta);
+        unknowns[..3].copy_from_slice(&[vapor, liquid, t.ln()]);
+        Some(Point {
+            unknowns,
+            slope: [0.0; ROOM],
+            ln_p,
+            ln_p_slope: 0.0,
         })
     }
 
@@ -138,6 +181,19 @@ impl Envelope {
     ///
     /// For a pure fluid always the bubble point, whose incipient phase is the saturated vapour.
     pub fn find(
+        &self,
+        mixture: &Mixture,
+        side: Side,
+        given: Given,
+        value: f64,
+    ) -> Result<Point, Outside> {
+        match self.fitted_point(given, value) {
+            Some(point) => Ok(point),
+            None => self.iterate(mixture, side, given, value),
+        }
+    }
+
+    fn iterate(
         &self,
         mixture: &Mixture,
         side: Side,

@@ -2,6 +2,7 @@
 
 #![allow(clippy::needless_range_loop)] // matrices read best by their indices
 
+mod chebyshev;
 pub mod critical;
 pub mod density;
 pub mod envelope;

@@ -37,6 +37,7 @@ impl Value {
 struct Stretch<'a> {
     from: f64,
     to: f64,
+    start: f64,
     density: &'a dyn Fn(f64) -> Result<f64, Error>,
 }
 
@@ -74,6 +75,7 @@ impl Engine {
                         &Stretch {
                             from: self.lowest,
                             to: bubble.temperature,
+                            start: bubble.temperature,
                             density: &|t| self.fluid(t, p),
                         },
                     )
@@ -85,6 +87,7 @@ impl Engine {
                         &Stretch {
                             from: dew.temperature,
                             to: self.highest,
+                            start: dew.temperature,
                             density: &|t| self.vapor(t, p, dew.density),
                         },
                     )
@@ -101,6 +104,7 @@ impl Engine {
                 &Stretch {
                     from: dew.temperature,
                     to: self.highest,
+                    start: dew.temperature,
                     density: &|t| self.vapor(t, p, dew.density),
                 },
             ),
@@ -111,6 +115,7 @@ impl Engine {
                 &Stretch {
                     from: self.lowest,
                     to: self.highest,
+                    start: self.critical().temperature.clamp(self.lowest, self.highest),
                     density: &|t| self.vapor(t, p, 3.0 * p / (self.mixture.gas_constant * t)),
                 },
             ),
@@ -121,6 +126,7 @@ impl Engine {
                 &Stretch {
                     from: self.lowest,
                     to: self.highest,
+                    start: self.critical().temperature.clamp(self.lowest, self.highest),
                     density: &|t| self.fluid(t, p),
                 },
             ),
@@ -139,42 +145,61 @@ impl Engine {
             let rho = (stretch.density)(t)?;
             Ok((rho, properties(&self.mixture, t, rho, &self.z)))
         };
-        let (mut low, mut high) = (stretch.from, stretch.to);
-        let (below, above) = (value.of(&evaluate(low)?.1), value.of(&evaluate(high)?.1));
-        if !(below..=above).contains(&target) {
+        let outside = || -> Error {
             let mass = |molar: f64| match value {
                 Value::Enthalpy => self.mass_enthalpy(molar),
                 Value::Entropy => self.mass_entropy(molar),
             };
-            return Err(Error::OutOfRange {
-                quantity: value.quantity(),
-                value: mass(target),
-                low: mass(below),
-                high: mass(above),
-            });
+            let end = |t: f64| evaluate(t).map(|(_, of)| mass(value.of(&of)));
+            match (end(stretch.from), end(stretch.to)) {
+                (Ok(low), Ok(high)) => Error::OutOfRange {
+                    quantity: value.quantity(),
+                    value: mass(target),
+                    low,
+                    high,
+                },
+                (Err(error), _) | (_, Err(error)) => error,
+            }
+        };
+        if !target.is_finite() {
+            return Err(outside());
         }
-        let mut t = low + (high - low) * (target - below) / (above - below).max(f64::MIN_POSITIVE);
+        let (mut low, mut high) = (stretch.from, stretch.to);
+        let mut t = stretch.start;
         for _ in 0..100 {
             let (rho, of) = evaluate(t)?;
             let gap = target - value.of(&of);
+            let next = match value {
+                Value::Enthalpy => t + gap / of.isobaric,
+                Value::Entropy => t * (gap / of.isobaric).exp(),
+            };
+            if (next - t).abs() <= 1e-12 * t {
+                return Ok(self.single_state(t, p, rho));
+            }
+            if (gap > 0.0 && t >= stretch.to) || (gap < 0.0 && t <= stretch.from) {
+                return Err(outside());
+            }
             if gap > 0.0 {
                 low = t;
             } else {
                 high = t;
             }
-            let next = match value {
-                Value::Enthalpy => t + gap / of.isobaric,
-                Value::Entropy => t * (gap / of.isobaric).exp(),
-            };
-            let next = if next >= low && next <= high {
-                next
+            // An end is tried before the bracket is halved towards it.
+            t = if next >= high {
+                if high >= stretch.to {
+                    high
+                } else {
+                    0.5 * (low + high)
+                }
+            } else if next <= low {
+                if low <= stretch.from {
+                    low
+                } else {
+                    0.5 * (low + high)
+                }
             } else {
-                0.5 * (low + high)
+                next
             };
-            if (next - t).abs() <= 1e-12 * t {
-                return Ok(self.single_state(t, p, rho));
-            }
-            t = next;
         }
         Err(Error::NotConverged {
             calculation: Calculation::Flash,

@@ -7,6 +7,8 @@ mod saturation;
 mod single;
 mod split;
 
+pub use saturation::Saturated;
+
 use std::sync::OnceLock;
 
 use uom::si::available_energy::joule_per_kilogram;
@@ -144,7 +146,7 @@ impl Engine {
     /// Molar enthalpy and entropy that the reference state lies at.
     fn reference(&self) -> (f64, f64) {
         *self.reference.get_or_init(|| {
-            let liquid = |point: Result<saturation::Saturated, Error>| {
+            let liquid = |point: Result<Saturated, Error>| {
                 point
                     .map(|s| properties(&self.mixture, s.temperature, s.density, &self.z))
                     .map(|p| (p.enthalpy, p.entropy))

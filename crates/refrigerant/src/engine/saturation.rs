@@ -76,12 +76,7 @@ impl Engine {
     }
 
     /// A saturated phase, with the given value exactly as given.
-    pub(super) fn saturated(
-        &self,
-        side: Side,
-        given: Given,
-        value: f64,
-    ) -> Result<Saturated, Error> {
+    pub fn saturated(&self, side: Side, given: Given, value: f64) -> Result<Saturated, Error> {
         let point = self.point(side, given, value)?;
         Ok(self.exactly(given, value, self.saturated_of(side, &point)))
     }
