@@ -330,7 +330,11 @@ pub static SCREEN: Screen = Screen {
     holds_to: |limit| format!("holds to {limit}"),
     now: "now",
     rung: |outdoor, fan, head, holds| {
-        let against = if holds { "at or above the need" } else { "below the need" };
+        let against = if holds {
+            "at or above the need"
+        } else {
+            "below the need"
+        };
         format!("At {outdoor}: fan {fan}, head pressure {head}, {against}.")
     },
     coil: "coil, at the sensor",
@@ -342,15 +346,21 @@ pub static SCREEN: Screen = Screen {
     saws_to: "saws to",
     no_picture: "The refrigerant has no answer over part of this range, so there is no picture.",
     head_summary: |need, limit| {
-        format!("Head pressure against outdoor temperature for three methods. The need is {need}; speed control holds it down to {limit}.")
+        format!(
+            "Head pressure against outdoor temperature for three methods. The need is {need}; speed control holds it down to {limit}."
+        )
     },
     fan_summary: |minimum| {
-        format!("Fan speed against outdoor temperature for three methods. Speed control goes down to {minimum} output.")
+        format!(
+            "Fan speed against outdoor temperature for three methods. Speed control goes down to {minimum} output."
+        )
     },
     number_like: |example| format!("Enter a number, such as {example}."),
     unit_like: |unit, units| format!("“{unit}” is not a unit here. Use {units}."),
     from_to: |low, high| format!("Enter a value from {low} to {high}."),
-    below_critical: |highest| format!("Above {highest} liquid and vapour are one. Enter a lower value."),
+    below_critical: |highest| {
+        format!("Above {highest} liquid and vapour are one. Enter a lower value.")
+    },
     above_vacuum: "This is below a full vacuum. Enter a higher pressure.",
     sea_level: "sea level",
 };
