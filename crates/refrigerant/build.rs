@@ -58,6 +58,8 @@ fn generate() -> Result<(), String> {
     )?;
     write_blends(&mut out, read(&data.join("blends.txt"))?, &index)?;
 
+    write_uses(&mut out, &read(&data.join("uses.txt"))?)?;
+
     let target = env::var("OUT_DIR").map_err(|e| e.to_string())?;
     fs::write(Path::new(&target).join("coefficients.rs"), out).map_err(|e| e.to_string())
 }
@@ -132,10 +134,16 @@ fn safety(class: &str) -> String {
     }
 }
 
+fn capitalised(word: &str) -> String {
+    let (first, rest) = word.split_at(1);
+    first.to_uppercase() + rest
+}
+
 fn write_fluids(out: &mut String, fluids: &[(String, Lines)]) -> Result<(), String> {
     let known = [
         "designation",
         "safety",
+        "family",
         "molar_mass",
         "gas_constant",
         "reducing",
@@ -163,14 +171,16 @@ fn write_fluids(out: &mut String, fluids: &[(String, Lines)]) -> Result<(), Stri
                 .and_then(|word| number(word))
         };
         let class = one(lines, "safety").ok_or_else(|| format!("{name}: safety is missing"))?;
+        let family = one(lines, "family").ok_or_else(|| format!("{name}: family is missing"))?;
         writeln!(
             out,
-            "Fluid {{ designation: {name:?}, safety: {}, molar_mass: {:?}, gas_constant: {:?}, \
+            "Fluid {{ designation: {name:?}, safety: {}, family: Family::{}, molar_mass: {:?}, gas_constant: {:?}, \
              reducing_temperature: {:?}, reducing_density: {:?}, critical_temperature: {:?}, \
              critical_pressure: {:?}, acentric: {:?}, triple_temperature: {:?}, \
              highest_temperature: {:?}, highest_pressure: {:?}, \
              ideal: Ideal {{ constant: {:?}, power: {}, einstein: {} }}, residual: {} }},",
             safety(&class[0]),
+            capitalised(&family[0]),
             get("molar_mass", 0)?,
             get("gas_constant", 0)?,
             get("reducing", 0)?,
@@ -310,6 +320,19 @@ fn write_blends(
     writeln!(
         out,
         "pub static BLENDS: [Blend; {}] = [{body}];",
+        lines.len()
+    )
+    .map_err(|e| e.to_string())
+}
+
+fn write_uses(out: &mut String, lines: &Lines) -> Result<(), String> {
+    let mut body = String::new();
+    for line in lines {
+        writeln!(body, "({:?}, {:?}),", line[0], line[1..].join(" ")).map_err(|e| e.to_string())?;
+    }
+    writeln!(
+        out,
+        "pub static USES: [(&str, &str); {}] = [{body}];",
         lines.len()
     )
     .map_err(|e| e.to_string())

@@ -69,6 +69,19 @@ FLUIDS = {
     "R-E170": ("DimethylEther", "dimethyl ether", "A3"),
 }
 
+# Chemical families; a blend is judged by its members.
+FAMILIES = {
+    "cfc": "R-11 R-12 R-13 R-113 R-114 R-115",
+    "hcfc": "R-22 R-123 R-124 R-141b R-142b",
+    "hfc": "R-23 R-32 R-41 R-125 R-134a R-143a R-152a R-161 R-227ea R-236fa R-245fa",
+    "pfc": "R-14 R-116 R-218 R-C318",
+    "hfo": "R-1123 R-1132(E) R-1234yf R-1234ze(E) R-1243zf R-1336mzz(E) R-1336mzz(Z)",
+    "hcfo": "R-1130(E) R-1224yd(Z) R-1233zd(E)",
+    "hc": "R-170 R-290 R-600 R-600a R-601 R-601a R-1150 R-1270",
+    "other": "R-13I1 R-717 R-744 R-E170",
+}
+FAMILY = {name: family for family, names in FAMILIES.items() for name in names.split()}
+
 
 def number(x):
     """Shortest decimal that reads back as the same double."""
@@ -187,6 +200,7 @@ def fluid(archive, bib, designation):
     lines += [
         f"designation {designation}",
         f"safety {safety}",
+        f"family {FAMILY[designation]}",
         f"molar_mass {number(eos['molar_mass'])}",
         f"gas_constant {number(eos['gas_constant'])}",
         f"reducing {row(reducing['T'], reducing['rhomolar'])}",

@@ -45,8 +45,10 @@ mod model;
 mod refrigerant;
 mod safety;
 mod state;
+mod supply;
 
 pub use error::{Calculation, Error, Quantity};
 pub use refrigerant::{Component, Refrigerant};
 pub use safety::SafetyClass;
 pub use state::{CriticalPoint, Phase, Saturation, State};
+pub use supply::Supply;

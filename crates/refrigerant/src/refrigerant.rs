@@ -4,19 +4,21 @@ use std::fmt;
 use std::sync::{Arc, OnceLock};
 
 use uom::si::f64::{
-    AvailableEnergy, MassDensity, Pressure, Ratio, SpecificHeatCapacity, ThermodynamicTemperature,
+    AvailableEnergy, MassDensity, Pressure, Ratio, SpecificHeatCapacity, TemperatureInterval,
+    ThermodynamicTemperature,
 };
 use uom::si::mass_density::kilogram_per_cubic_meter;
 use uom::si::pressure::pascal;
+use uom::si::temperature_interval::kelvin as kelvin_interval;
 use uom::si::thermodynamic_temperature::kelvin;
 
 use crate::algorithm::envelope::Given;
 use crate::algorithm::equilibrium::Side;
-use crate::data::{BLENDS, FLUIDS};
+use crate::data::{BLENDS, FLUIDS, USES};
 use crate::designation::{self, Named};
 use crate::engine::{Engine, Saturated};
 use crate::model::mixture::MOST;
-use crate::{CriticalPoint, Error, SafetyClass, Saturation, State};
+use crate::{CriticalPoint, Error, SafetyClass, Saturation, State, Supply};
 
 /// How far the sum of mass fractions may be from 1.
 const SUM_TOLERANCE: f64 = 1e-6;
@@ -43,6 +45,7 @@ pub struct Refrigerant {
 struct Inner {
     designation: String,
     safety: Option<SafetyClass>,
+    supply: Supply,
     components: Vec<Component>,
     engine: Engine,
 }
@@ -182,6 +185,7 @@ impl Refrigerant {
             inner: Arc::new(Inner {
                 designation,
                 safety,
+                supply: Supply::of(parts.iter().map(|(i, _)| *i)),
                 components: parts
                     .iter()
                     .map(|&(i, mass_fraction)| Component {
@@ -214,6 +218,30 @@ impl Refrigerant {
     /// Safety class of ANSI/ASHRAE 34; `None` for a composition given by hand, or where none is assigned.
     pub fn safety_class(&self) -> Option<SafetyClass> {
         self.inner.safety
+    }
+
+    /// Whether its components are being phased down or out.
+    pub fn supply(&self) -> Supply {
+        self.inner.supply
+    }
+
+    /// What it is commonly used for, in a few words; `None` where there is no common use to tell.
+    pub fn common_use(&self) -> Option<&'static str> {
+        USES.iter()
+            .find(|(name, _)| *name == self.designation())
+            .map(|(_, text)| *text)
+    }
+
+    /// Glide: how much warmer the dew point is than the bubble point, at the pressure of a dew temperature. None for a pure fluid,
+    /// next to none for an azeotrope.
+    ///
+    /// # Errors
+    /// As for [`dew_at_temperature`](Refrigerant::dew_at_temperature) and [`bubble_at_pressure`](Refrigerant::bubble_at_pressure).
+    pub fn glide(&self, dew: ThermodynamicTemperature) -> Result<TemperatureInterval, Error> {
+        let bubble = self.bubble_temperature(self.dew_pressure(dew)?)?;
+        Ok(TemperatureInterval::new::<kelvin_interval>(
+            dew.value - bubble.value,
+        ))
     }
 
     /// Where liquid and vapour become one: for a pure fluid as published with its equation of state, for a blend the critical

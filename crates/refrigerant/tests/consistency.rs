@@ -403,3 +403,57 @@ fn what_is_wrong_is_said_by_kind_and_field() {
         assert!(refrigerant.state_at_pressure_enthalpy(p(1e6), h).is_err());
     }
 }
+
+/// Glides at 40 °C dew: none for pure fluids and nearly none for azeotropes (R-5xx), several kelvins for the wide blends.
+#[test]
+fn glide_is_that_of_the_kind_of_refrigerant() {
+    for name in Refrigerant::all() {
+        let refrigerant = named(name);
+        let Ok(glide) = refrigerant.glide(t(313.15)) else {
+            continue;
+        };
+        match refrigerant.composition().len() {
+            1 => assert!(glide.value.abs() < 1e-6, "{name}: {glide:?}"),
+            _ => assert!((-1e-9..40.0).contains(&glide.value), "{name}: {glide:?}"),
+        }
+    }
+    let glide = |name: &str| named(name).glide(t(313.15)).expect(name).value;
+    assert!(glide("R-410A") < 0.2 && glide("R-507A") < 0.1);
+    assert!((4.0..7.0).contains(&glide("R-407C")) && (1.0..2.0).contains(&glide("R-454B")));
+}
+
+#[test]
+fn supply_follows_the_worst_component() {
+    use winterset_refrigerant::Supply;
+    for (name, supply) in [
+        ("R-22", Supply::PhaseOut),
+        ("R-401A", Supply::PhaseOut),
+        ("R-502", Supply::PhaseOut),
+        ("R-410A", Supply::PhaseDown),
+        ("R-454B", Supply::PhaseDown),
+        ("R-290", Supply::Unrestricted),
+        ("R-744", Supply::Unrestricted),
+        ("R-1234yf", Supply::Unrestricted),
+    ] {
+        assert_eq!(named(name).supply(), supply, "{name}");
+    }
+    assert_eq!(named("R-454B").common_use().map(str::is_empty), Some(false));
+}
+
+/// Compositions of the standard add up to the whole, and at least 120 of the 400 series are offered.
+#[test]
+fn every_blend_adds_up() {
+    let mut four_hundreds = 0;
+    for name in Refrigerant::all() {
+        let refrigerant = named(name);
+        let sum: f64 = refrigerant
+            .composition()
+            .iter()
+            .map(|c| c.mass_fraction)
+            .sum();
+        close(sum, 1.0, 1e-12, name);
+        four_hundreds +=
+            usize::from(name.starts_with("R-4") && refrigerant.composition().len() > 1);
+    }
+    assert!(four_hundreds >= 120, "{four_hundreds}");
+}

@@ -24,11 +24,25 @@ pub struct Ideal {
     pub einstein: &'static [[f64; 2]],
 }
 
+/// Chemical family, as far as it bears on whether a refrigerant may still be made.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Family {
+    Cfc,
+    Hcfc,
+    Hfc,
+    Pfc,
+    Hfo,
+    Hcfo,
+    Hc,
+    Other,
+}
+
 /// A pure fluid, in SI units and mol.
 #[derive(Debug)]
 pub struct Fluid {
     pub designation: &'static str,
     pub safety: Option<SafetyClass>,
+    pub family: Family,
     pub molar_mass: f64,
     pub gas_constant: f64,
     pub reducing_temperature: f64,
@@ -65,10 +79,10 @@ pub struct Blend {
 
 mod generated {
     #![allow(clippy::approx_constant)] // a published exponent of 3.14 is not π
-    use super::{BinaryPair, Blend, Fluid, Ideal, Terms};
+    use super::{BinaryPair, Blend, Family, Fluid, Ideal, Terms};
     use crate::SafetyClass;
 
     include!(concat!(env!("OUT_DIR"), "/coefficients.rs"));
 }
 
-pub use generated::{BLENDS, FLUIDS, PAIRS};
+pub use generated::{BLENDS, FLUIDS, PAIRS, USES};
