@@ -208,6 +208,31 @@ fn plans_of_the_invented_sites_close_in_energy() {
     }
 }
 
+/// The sites show different outcomes, so that the demo and the pictures do.
+#[test]
+fn the_invented_sites_differ_in_what_they_come_to() {
+    let come_to = |name: &str| {
+        let found = answer(&json!({"plan": {"system": system(name)}}));
+        (
+            found["verdict"]["kind"].as_str().unwrap().to_owned(),
+            found["settings"]["drive"].as_str().unwrap().to_owned(),
+        )
+    };
+    for (name, verdict, drive) in [
+        ("archive-vault", "holds", "signal"),
+        ("brewery-cellar", "falls_short", "phase_cut"),
+        ("cheese-cave", "falls_short", "phase_cut"),
+        ("flower-cooler", "holds", "signal"),
+        ("radio-hut", "holds", "phase_cut"),
+    ] {
+        assert_eq!(
+            come_to(name),
+            (verdict.to_owned(), drive.to_owned()),
+            "{name}"
+        );
+    }
+}
+
 #[test]
 fn a_wrong_field_of_a_record_is_named() {
     let mut broken = system("radio-hut");
