@@ -142,6 +142,7 @@ async fn a_link_that_is_not_wanted_leaves_nothing() -> Result<(), Failure> {
     page.touch("New site").await?;
     page.touch("Add a system").await?;
     page.type_into("#answer-system-name", "Unwanted").await?;
+    page.choose("#answer-refrigerant", "R-134a").await?;
     page.touch("See the plan").await?;
     page.touch("Copy link").await?;
     page.until_text("[role=status]", "Link copied").await?;

@@ -51,7 +51,7 @@ pub fn Winter(props: &WinterProps) -> Html {
         plan.atmosphere.value,
     );
     let rung = chosen
-        .unwrap_or_else(|| sampled.outdoor.nearest(low))
+        .unwrap_or_else(|| sampled.outdoor.at_or_below(low))
         .min(sampled.rungs.len().saturating_sub(1));
     let choose = {
         let chosen = chosen.clone();

@@ -82,7 +82,9 @@ pub fn PlanScreen(props: &PlanProps) -> Html {
                 Ok(plan) => whole(plan, &planned, system, &here, units),
                 Err(errors) => missing(errors, system, &here, units),
             } }
-            <Send system={system.clone()} />
+            if !system.entries.is_empty() {
+                <Send system={system.clone()} />
+            }
             <section class="part">
                 <Confirm act={t.remove_system_act} question={(t.remove_system)(&name)} done={remove} />
             </section>

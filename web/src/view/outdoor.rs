@@ -93,10 +93,10 @@ impl Outdoor {
         (-0.5..=f64::from(self.count) - 0.5).contains(&at)
     }
 
-    /// The rung nearest to a number in the person's unit.
-    pub fn nearest(&self, number: f64) -> usize {
+    /// The rung at a number in the person's unit, or the next colder one.
+    pub fn at_or_below(&self, number: f64) -> usize {
         let last = f64::from(self.count - 1);
         // Clamped to the rungs before it is cut to a whole number.
-        self.place(number).round().clamp(0.0, last) as usize
+        (self.place(number) - 1e-9).ceil().clamp(0.0, last) as usize
     }
 }

@@ -331,7 +331,7 @@ pub static SCREEN: Screen = Screen {
     now: "now",
     rung: |outdoor, fan, head, holds| {
         let against = if holds {
-            "at or above the need"
+            "holds"
         } else {
             "below the need"
         };
