@@ -1,70 +1,18 @@
 //! The batch form, held by running the program.
 #![allow(clippy::unwrap_used, clippy::panic)] // a broken fixture should stop its test
 
-use std::io::Write;
-use std::path::Path;
-use std::process::{Command, Stdio};
+mod common;
 
+use std::io::{BufRead, BufReader, Write};
+use std::process::Stdio;
+
+use common::{SYSTEMS, answer, answers, number, program, system};
 use serde_json::{Value, json};
 
-fn program() -> Command {
-    Command::new(env!("CARGO_BIN_EXE_winterset"))
-}
-
-fn answers(input: &[u8]) -> Vec<Value> {
-    let mut child = program()
-        .arg("batch")
-        .stdin(Stdio::piped())
-        .stdout(Stdio::piped())
-        .spawn()
-        .unwrap();
-    let mut stdin = child.stdin.take().unwrap();
-    let input = input.to_vec();
-    let writer = std::thread::spawn(move || stdin.write_all(&input).unwrap());
-    let output = child.wait_with_output().unwrap();
-    writer.join().unwrap();
-    assert!(output.status.success());
-    String::from_utf8(output.stdout)
-        .unwrap()
-        .lines()
-        .map(|line| serde_json::from_str(line).unwrap())
-        .collect()
-}
-
-fn answer(request: &Value) -> Value {
-    let mut found = answers(request.to_string().as_bytes());
-    assert_eq!(found.len(), 1);
-    found.remove(0)
-}
-
 fn keys(value: &Value) -> Vec<&str> {
-    value
-        .as_object()
-        .unwrap()
-        .keys()
-        .map(String::as_str)
-        .collect()
+    let object = value.as_object().unwrap();
+    object.keys().map(String::as_str).collect()
 }
-
-fn number(value: &Value, key: &str) -> f64 {
-    value[key]
-        .as_f64()
-        .unwrap_or_else(|| panic!("{key} in {value}"))
-}
-
-fn system(name: &str) -> Value {
-    let file =
-        Path::new(env!("CARGO_MANIFEST_DIR")).join(format!("../../tests/systems/{name}.json"));
-    serde_json::from_str(&std::fs::read_to_string(file).unwrap()).unwrap()
-}
-
-const SYSTEMS: [&str; 5] = [
-    "archive-vault",
-    "brewery-cellar",
-    "cheese-cave",
-    "flower-cooler",
-    "radio-hut",
-];
 
 #[test]
 fn saturation_in_its_stable_form() {
@@ -117,64 +65,253 @@ fn state_in_its_stable_form() {
     assert_eq!(liquid["phase"], "liquid");
 }
 
+/// A blend between its dew and its bubble pressure at 313.15 K (by CoolProp 8.0.0: 2.2326 and 2.3136 MPa) is in two phases.
+#[test]
+fn a_state_in_two_phases_has_no_heat_capacity() {
+    let found = answer(
+        &json!({"state": {"refrigerant": "R-454B", "temperature_K": 313.15, "pressure_Pa": 2.27e6}}),
+    );
+    assert_eq!(found["phase"], "two_phase");
+    assert!(found["cp_J_kgK"].is_null());
+    let density = number(&found, "density_kg_m3");
+    assert!((78.0..916.8).contains(&density));
+}
+
+#[test]
+fn a_state_above_the_critical_point_is_supercritical() {
+    // R-134a: 374.21 K and 4.059 MPa (Tillner-Roth & Baehr 1994).
+    let found = answer(
+        &json!({"state": {"refrigerant": "R-134a", "temperature_K": 380, "pressure_Pa": 4.5e6}}),
+    );
+    assert_eq!(found["phase"], "supercritical");
+}
+
+const README: &str = include_str!("../README.md");
+
+/// A plan request whose record holds these entries.
+fn with_entries(entries: &str) -> String {
+    format!(r#"{{"plan":{{"system":{{"entries":{{{entries}}}}}}}}}"#)
+}
+
 #[test]
 fn a_bad_line_is_answered_and_the_rest_still_are() {
     let good = json!({"saturation": {"refrigerant": "R-134a", "temperature_K": 300}}).to_string();
-    let bad: [(&[u8], &str, &str); 11] = [
-        (b"{", "not_json", ""),
-        (b"\xff\xfe", "not_json", ""),
-        (b"[]", "not_a_request", ""),
-        (b"{\"weather\":{}}", "unknown_request", "weather"),
+    let about = |request: &str, body: &str| format!(r#"{{"{request}":{{{body}}}}}"#);
+    let saturation = |body: &str| about("saturation", body);
+    let state = |body: &str| about("state", body);
+    let plan = |body: &str| about("plan", body);
+    let deep = "[".repeat(100_000);
+    let bad: Vec<(String, &str, &str)> = vec![
+        ("{".into(), "not_json", ""),
+        (deep, "not_json", ""),
+        (format!("{good} {good}"), "not_json", ""),
+        (saturation(r#""temperature_K":1e999"#), "not_json", ""),
+        ("[]".into(), "not_a_request", ""),
+        ("{}".into(), "not_a_request", ""),
+        (r#"{"state":{},"plan":{}}"#.into(), "not_a_request", ""),
+        (about("weather", ""), "unknown_request", "weather"),
+        (r#"{"saturation":[]}"#.into(), "bad_form", "saturation"),
         (
-            b"{\"saturation\":{\"refrigerant\":\"R-999\",\"temperature_K\":300}}",
+            saturation(r#""refrigerant":"R-999","temperature_K":300"#),
             "unknown_refrigerant",
             "refrigerant",
         ),
         (
-            b"{\"saturation\":{\"refrigerant\":\"R-134a\"}}",
+            saturation(r#""refrigerant":134,"temperature_K":300"#),
+            "bad_form",
+            "refrigerant",
+        ),
+        (
+            saturation(r#""temperature_K":300"#),
+            "missing",
+            "refrigerant",
+        ),
+        (
+            saturation(r#""refrigerant":"R-134a""#),
             "missing",
             "temperature_K",
         ),
         (
-            b"{\"saturation\":{\"refrigerant\":\"R-134a\",\"temperature_K\":\"warm\"}}",
+            saturation(r#""refrigerant":"R-134a","temperature_K":300,"pressure_Pa":5e5"#),
+            "either_or",
+            "pressure_Pa",
+        ),
+        (
+            saturation(r#""refrigerant":"R-134a","blend":{"R-32":1},"temperature_K":300"#),
+            "either_or",
+            "blend",
+        ),
+        (
+            saturation(r#""refrigerant":"R-134a","temperature_K":"warm""#),
             "bad_form",
             "temperature_K",
         ),
         (
-            b"{\"saturation\":{\"refrigerant\":\"R-134a\",\"temperature\":300}}",
-            "bad_form",
+            saturation(r#""refrigerant":"R-134a","temperature":300"#),
+            "unknown_key",
             "temperature",
         ),
         (
-            b"{\"saturation\":{\"refrigerant\":\"R-134a\",\"temperature_K\":400}}",
+            saturation(r#""refrigerant":"R-134a","temperature_K":300,"temperature_K":310"#),
+            "duplicate_key",
+            "temperature_K",
+        ),
+        (
+            saturation(r#""refrigerant":"R-134a","temperature_K":400"#),
             "above_critical",
             "temperature_K",
         ),
         (
-            b"{\"saturation\":{\"blend\":{\"R-32\":0.5,\"R-125\":0.6},\"temperature_K\":300}}",
+            saturation(r#""refrigerant":"R-134a","pressure_Pa":5e6"#),
+            "above_critical",
+            "pressure_Pa",
+        ),
+        (
+            saturation(r#""refrigerant":"R-134a","pressure_Pa":-5"#),
+            "out_of_range",
+            "pressure_Pa",
+        ),
+        (
+            saturation(r#""blend":{"R-32":0.5,"R-125":0.6},"temperature_K":300"#),
             "composition",
             "blend",
         ),
         (
-            b"{\"saturation\":{\"refrigerant\":\"R-134a\",\"pressure_Pa\":-5}}",
+            saturation(r#""blend":{"R-32":-0.5,"R-125":1.5},"temperature_K":300"#),
+            "composition",
+            "blend",
+        ),
+        (
+            saturation(r#""blend":{"R-32":"half"},"temperature_K":300"#),
+            "bad_form",
+            "blend",
+        ),
+        (
+            state(r#""refrigerant":"R-134a","temperature_K":300"#),
+            "missing",
+            "pressure_Pa",
+        ),
+        (
+            state(r#""refrigerant":"R-134a","temperature_K":3000,"pressure_Pa":5e5"#),
+            "out_of_range",
+            "temperature_K",
+        ),
+        (
+            state(r#""refrigerant":"R-134a","temperature_K":300,"pressure_Pa":5e12"#),
             "out_of_range",
             "pressure_Pa",
         ),
+        (plan(""), "missing", "system"),
+        (plan(r#""system":[]"#), "bad_form", "system"),
+        (plan(r#""system":{"version":0}"#), "bad_form", "version"),
+        (plan(r#""system":{"name":5}"#), "bad_form", "name"),
+        (plan(r#""system":{"entires":{}}"#), "unknown_key", "entires"),
+        (
+            plan(r#""system":{},"outdoor_temperatures_K":[260,0]"#),
+            "out_of_range",
+            "outdoor_temperatures_K[1]",
+        ),
+        (
+            plan(r#""system":{},"outdoor_temperatures_K":260"#),
+            "bad_form",
+            "outdoor_temperatures_K",
+        ),
+        (with_entries(r#""fan":{"typed":"2"}"#), "unknown_key", "fan"),
+        (
+            with_entries(r#""fans":{"typed":"2","units":""}"#),
+            "unknown_key",
+            "units",
+        ),
+        (with_entries(r#""fans":{"typed":2}"#), "bad_form", "fans"),
+        (with_entries(r#""fans":{"unit":""}"#), "missing", "fans"),
+        (with_entries(""), "missing", "refrigerant"),
     ];
-    for (line, kind, field) in bad {
-        let mut input = good.clone().into_bytes();
+    let mut input = good.clone().into_bytes();
+    for (line, ..) in &bad {
+        input.extend_from_slice(format!("\n{line}\n \r\n\n{good}").as_bytes());
+    }
+    let found = answers(&input);
+    assert_eq!(found.len(), 1 + 2 * bad.len());
+    for (index, (line, kind, field)) in bad.iter().enumerate() {
+        let error = &found[1 + 2 * index]["error"];
+        let shown: String = line.chars().take(100).collect();
+        assert_eq!(error["kind"], *kind, "{shown}: {error}");
+        assert_eq!(error["field"], *field, "{shown}: {error}");
+        assert!(!error["message"].as_str().unwrap().is_empty());
+        assert_eq!(found[2 + 2 * index], found[0], "{shown}");
+        assert!(README.contains(&format!("`{kind}`")), "{kind}");
+    }
+}
+
+#[test]
+fn bytes_that_are_no_text_are_answered() {
+    let good = json!({"saturation": {"refrigerant": "R-134a", "temperature_K": 300}}).to_string();
+    for bytes in [
+        &b"\xff\xfe"[..],
+        &b"{\"saturation\":{\"refrigerant\":\"\xc3\x28\"}}"[..],
+        &b"\0"[..],
+    ] {
+        let mut input = bytes.to_vec();
         input.push(b'\n');
-        input.extend_from_slice(line);
-        input.extend_from_slice(b"\n\n");
         input.extend_from_slice(good.as_bytes());
         let found = answers(&input);
-        let shown = String::from_utf8_lossy(line);
-        assert_eq!(found.len(), 3, "{shown}");
-        assert_eq!(found[0], found[2]);
-        assert_eq!(found[1]["error"]["kind"], kind, "{shown}: {}", found[1]);
-        assert_eq!(found[1]["error"]["field"], field, "{shown}: {}", found[1]);
-        assert!(!found[1]["error"]["message"].as_str().unwrap().is_empty());
+        assert_eq!(found[0]["error"]["kind"], "not_json");
+        assert!(found[1].get("bubble").is_some());
+        assert_eq!(found.len(), 2);
     }
+}
+
+/// What a newer version keeps in a record does not stop this one.
+#[test]
+fn a_record_of_a_newer_version_is_read_as_far_as_it_is_understood() {
+    let mut newer = system("radio-hut");
+    newer["version"] = 1_000.into();
+    newer["photos"] = json!([1, 2]);
+    newer["entries"]["rain"] = json!({"typed": "4"});
+    assert_eq!(
+        answer(&json!({"plan": {"system": newer}})),
+        answer(&json!({"plan": {"system": system("radio-hut")}}))
+    );
+}
+
+#[test]
+fn each_answer_is_written_before_the_next_line_is_read() {
+    let mut child = program()
+        .arg("batch")
+        .stdin(Stdio::piped())
+        .stdout(Stdio::piped())
+        .spawn()
+        .unwrap();
+    let mut stdin = child.stdin.take().unwrap();
+    let mut stdout = BufReader::new(child.stdout.take().unwrap());
+    for temperature in [280, 290] {
+        let request =
+            json!({"saturation": {"refrigerant": "R-134a", "temperature_K": temperature}});
+        writeln!(stdin, "{request}").unwrap();
+        let mut line = String::new();
+        stdout.read_line(&mut line).unwrap();
+        let found: Value = serde_json::from_str(&line).unwrap();
+        assert_eq!(found["dew"]["temperature_K"], f64::from(temperature));
+    }
+    drop(stdin);
+    assert!(child.wait().unwrap().success());
+}
+
+/// What is asked comes back to the last bit, also where reading a decimal by halves would be off by one.
+#[test]
+fn numbers_come_back_exactly() {
+    let mut bits = 0x4071_0000_0000_0000_u64; // 272 K
+    let asked: Vec<f64> = (0..200)
+        .map(|_| {
+            bits += 0x1d_9c3f_57b1; // an odd stride through the digits
+            f64::from_bits(bits)
+        })
+        .collect();
+    let found =
+        answer(&json!({"plan": {"system": system("radio-hut"), "outdoor_temperatures_K": asked}}));
+    let points = found["curves"]["full_fan"].as_array().unwrap();
+    let back: Vec<f64> = points.iter().map(|p| number(p, "outdoor_K")).collect();
+    assert_eq!(back, asked);
 }
 
 #[test]
@@ -245,43 +382,4 @@ fn a_wrong_field_of_a_record_is_named() {
         &json!({"plan": {"system": system("radio-hut"), "outdoor_temperatures_K": [280.0, 340.0]}}),
     );
     assert_eq!(hot["error"]["field"], "outdoor_temperatures_K[1]");
-}
-
-#[test]
-fn the_readable_commands_say_what_is_asked() {
-    let output = program()
-        .args(["saturation", "R-454B", "--temperature", "105F"])
-        .output()
-        .unwrap();
-    let text = String::from_utf8(output.stdout).unwrap();
-    assert!(output.status.success());
-    assert!(text.contains("bubble") && text.contains("psig"), "{text}");
-
-    for name in SYSTEMS {
-        let file =
-            Path::new(env!("CARGO_MANIFEST_DIR")).join(format!("../../tests/systems/{name}.json"));
-        let output = program()
-            .arg("plan")
-            .arg(file)
-            .args(["--units", "si"])
-            .output()
-            .unwrap();
-        let text = String::from_utf8(output.stdout).unwrap();
-        assert!(output.status.success(), "{name}");
-        assert!(
-            text.contains("Hold limits") && text.contains("°C"),
-            "{name}: {text}"
-        );
-    }
-
-    let output = program()
-        .args(["saturation", "R-454B", "--temperature", "lukewarm"])
-        .output()
-        .unwrap();
-    assert!(!output.status.success());
-    assert!(
-        String::from_utf8(output.stderr)
-            .unwrap()
-            .contains("--temperature")
-    );
 }

@@ -4,7 +4,7 @@ use serde_json::{Map, Value, json};
 use uom::si::f64::ThermodynamicTemperature;
 use uom::si::thermodynamic_temperature::{degree_celsius, kelvin};
 use winterset_calc::settings::{Drive, Settings, SettingsNote};
-use winterset_calc::{Curves, Method, Plan, Point, Problem, Verdict};
+use winterset_calc::{Action, Curves, Method, Plan, Point, Problem, Verdict};
 use winterset_profile::System;
 use winterset_refrigerant::{Phase, Refrigerant, State};
 
@@ -18,7 +18,7 @@ pub fn to(request: Request) -> Outcome<Value> {
         Request::State(refrigerant, temperature, pressure) => {
             let state = refrigerant
                 .state(temperature, pressure)
-                .map_err(WireError::refrigerant("temperature_K"))?;
+                .map_err(WireError::at_state)?;
             Ok(json!({
                 "phase": phase(state.phase),
                 "density_kg_m3": state.density.value,
@@ -72,6 +72,9 @@ fn plan(system: &System, outdoor: Option<Vec<ThermodynamicTemperature>>) -> Outc
                 "so warm that it would condense above {:.2} K, the highest for this refrigerant",
                 highest.get::<kelvin>()
             ),
+            Problem::Refrigerant(error) => {
+                format!("so cold that it would condense where nothing is known: {error}")
+            }
             other => other.to_string(),
         };
         WireError::new("out_of_range", field, message)
@@ -124,7 +127,14 @@ fn verdict(plan: &Plan) -> Value {
         Verdict::Holds { limit, low } => ("holds", limit, low),
         Verdict::FallsShort { limit, low } => ("falls_short", limit, low),
     };
-    json!({ "kind": kind, "limit_K": limit.value, "outdoor_low_K": low.value })
+    let action = match plan.verdict.action(plan.input.motor.value) {
+        Action::LeaveFanAlone => "leave_fan_alone",
+        Action::EnterValues => "enter_values",
+        Action::AddBaffleOrFlood => "add_baffle_or_flood",
+        Action::UseSpeedInput => "use_speed_input",
+        Action::UseFrequencyDrive => "use_frequency_drive",
+    };
+    json!({ "kind": kind, "limit_K": limit.value, "outdoor_low_K": low.value, "action": action })
 }
 
 fn settings(settings: &Settings) -> Value {
@@ -134,7 +144,7 @@ fn settings(settings: &Settings) -> Value {
         "full_speed_coil_K": settings.full_speed_coil.value.value,
         "throttling_range_Pa": settings.throttling_pressure.value.value,
         "throttling_range_K": settings.throttling_coil.value.value,
-        "minimum_output": settings.drive.minimum_output().value,
+        "minimum_output_fraction": settings.drive.minimum_output().value,
         // rad/s would be SI; shafts are read in revolutions everywhere.
         "lowest_speed_rpm": rpm(settings.drive.lowest_speed().value),
         "notes": settings.notes.iter().map(|note| match note {
@@ -188,8 +198,8 @@ fn point(point: &Point) -> Value {
         "holds": point.holds,
     });
     if let Some(output) = &point.output {
-        out["output"] = output.fraction.into();
-        out["fan_speed_rpm"] = rpm(output.speed).into();
+        out["output_fraction"] = output.fraction.into();
+        out["speed_rpm"] = rpm(output.speed).into();
         if let (Some(voltage), Some(averaging), Some(angle)) =
             (output.voltage, output.averaging_meter, output.firing_angle)
         {

@@ -2,6 +2,9 @@
 //! tests.
 
 mod answer;
+mod body;
+mod json;
+mod record;
 mod request;
 mod wire_error;
 

@@ -2,7 +2,7 @@
 
 use serde_json::{Value, json};
 use winterset_profile::{FieldError, Problem};
-use winterset_refrigerant::Error as RefrigerantError;
+use winterset_refrigerant::{Error as RefrigerantError, Quantity};
 use winterset_words::{Language, PressureUnit, TemperatureUnit, Units};
 
 /// What is wrong with a request.
@@ -34,9 +34,10 @@ impl WireError {
         move |error| {
             let kind = match &error {
                 RefrigerantError::UnknownRefrigerant { .. } => "unknown_refrigerant",
-                RefrigerantError::CompositionSum { .. } | RefrigerantError::EmptyBlend => {
-                    "composition"
-                }
+                RefrigerantError::CompositionSum { .. }
+                | RefrigerantError::EmptyBlend
+                | RefrigerantError::MassFraction { .. }
+                | RefrigerantError::TooManyComponents { .. } => "composition",
                 RefrigerantError::AboveCritical { .. } => "above_critical",
                 RefrigerantError::OutOfRange { .. } => "out_of_range",
                 RefrigerantError::NotConverged { .. } => "not_converged",
@@ -44,6 +45,22 @@ impl WireError {
             };
             Self::new(kind, field, error.to_string())
         }
+    }
+
+    /// A refrigerant's error at a state, at whichever of the two values it is about.
+    pub fn at_state(error: RefrigerantError) -> Self {
+        use RefrigerantError::{AboveCritical, NotConverged, OutOfRange};
+        let field = match &error {
+            OutOfRange { quantity, .. }
+            | AboveCritical { quantity, .. }
+            | NotConverged { quantity, .. }
+                if *quantity == Quantity::Pressure =>
+            {
+                "pressure_Pa"
+            }
+            _ => "temperature_K",
+        };
+        Self::refrigerant(field)(error)
     }
 
     /// The first error of a record's fields; the message holds them all.

@@ -1,0 +1,45 @@
+//! A saved record in a request.
+//!
+//! The app keeps what a newer version wrote and passes over it. A script's misspelt key must not go unnoticed, so a record of
+//! a version that is known here may hold only what that version has.
+
+use serde_json::Value;
+use winterset_calc::Field;
+use winterset_profile::{System, VERSION};
+
+use super::body::Body;
+use super::{Outcome, WireError};
+
+/// The system of a record.
+pub fn read(record: &Value) -> Outcome<System> {
+    let is_newer = record["version"].as_u64() > Some(VERSION.into());
+    if !is_newer {
+        check(record)?;
+    }
+    System::from_json(&record.to_string())
+        .map_err(|error| WireError::new("bad_form", "system", error.to_string()))
+}
+
+fn check(record: &Value) -> Outcome<()> {
+    let system = Body::new("system", record, &["version", "id", "name", "entries"])?;
+    let version = |value: &Value| value.as_u64().filter(|version| *version > 0);
+    let wanted = "a whole number is wanted: the version of the record form";
+    system.read("version", "version", version, wanted)?;
+    system.text("id")?;
+    system.text("name")?;
+    let Some(entries) = system.value("entries") else {
+        return Ok(());
+    };
+    let fields: Vec<&str> = Field::ALL.iter().map(|field| field.key()).collect();
+    for (field, entry) in Body::new("entries", entries, &fields)?.entries() {
+        let entry = Body::new(field, entry, &["typed", "unit"])?;
+        for key in ["typed", "unit"] {
+            entry.read(key, field, Value::as_str, "typed and unit are texts")?;
+        }
+        if entry.value("typed").is_none() {
+            let message = "an entry needs what was typed";
+            return Err(WireError::new("missing", field, message));
+        }
+    }
+    Ok(())
+}
