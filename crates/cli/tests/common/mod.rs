@@ -44,6 +44,14 @@ pub fn system(name: &str) -> Value {
 
 /// What the batch form answers, a line each.
 pub fn answers(input: &[u8]) -> Vec<Value> {
+    written(input)
+        .lines()
+        .map(|line| serde_json::from_str(line).unwrap())
+        .collect()
+}
+
+/// The same as it is written.
+pub fn written(input: &[u8]) -> String {
     let mut child = program()
         .arg("batch")
         .stdin(Stdio::piped())
@@ -57,9 +65,6 @@ pub fn answers(input: &[u8]) -> Vec<Value> {
     writer.join().unwrap();
     assert!(output.status.success());
     stdout(&output)
-        .lines()
-        .map(|line| serde_json::from_str(line).unwrap())
-        .collect()
 }
 
 /// The one answer to one request.
