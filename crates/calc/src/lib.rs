@@ -16,24 +16,31 @@
 //!   control signal or a frequency drive the share of full speed.
 
 pub mod air;
+mod build;
 pub mod condenser;
 pub mod controller;
 pub mod cycle;
 pub mod explain;
 pub mod fan;
+mod field;
 pub mod input;
 mod method;
 pub mod motor;
 pub mod need;
 pub mod phase_cut;
 mod plan;
+mod problem;
 mod root;
 pub mod settings;
+pub mod usual;
 mod verdict;
 
+pub use build::plan;
 pub use explain::{Basis, Explained, Given, Quantity, Rule, Term, Working};
-pub use input::{Field, Input, InputError, Problem};
-pub use plan::{Curves, Design, HoldLimits, Method, Plan, Point, Rung, plan};
+pub use field::Field;
+pub use input::Input;
+pub use plan::{Curves, Design, HoldLimits, Method, Plan, Point, Rung};
+pub use problem::{InputError, Problem};
 pub use verdict::{Action, Caution, Verdict};
 
 pub use winterset_refrigerant as refrigerant;

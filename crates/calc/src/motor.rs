@@ -11,7 +11,8 @@ use uom::si::f64::{AngularVelocity, Frequency, Time};
 use uom::si::frequency::hertz;
 use uom::si::time::second;
 
-use crate::input::{Bearing, MotorKind, Problem};
+use crate::input::{Bearing, MotorKind};
+use crate::problem::Problem;
 
 /// An induction motor on a fan.
 #[derive(Clone, Copy, Debug, PartialEq)]

@@ -2,11 +2,8 @@
 
 use uom::si::f64::{Pressure, ThermodynamicTemperature};
 use uom::si::pressure::pascal;
-use winterset_calc::input::{
-    Bearing, Duty, Essentials, Input, Load, Metering, MotorKind, Sensing, usual_evaporating,
-    usual_over_ambient, usual_rated_speed, usual_sensing,
-};
-use winterset_calc::{Field, Given, InputError, Quantity};
+use winterset_calc::input::{Bearing, Duty, Essentials, Input, Load, Metering, MotorKind, Sensing};
+use winterset_calc::{Field, Given, InputError, Quantity, usual};
 use winterset_refrigerant::{Error, Refrigerant};
 
 use crate::number::{self, NumberError};
@@ -357,7 +354,7 @@ impl System {
             input.airflow = Some(airflow);
         }
         take!(reader, input.frequency, Frequency, Frequency);
-        input.rated_speed = Given::assumed(usual_rated_speed(input.frequency.value));
+        input.rated_speed = Given::assumed(usual::rated_speed(input.frequency.value));
         take!(reader, input.rated_speed, RatedSpeed, Speed);
         take!(reader, input.elevation, Elevation, Elevation);
         choose!(reader, input.sensing, Sensing, Sensing);
@@ -386,17 +383,17 @@ impl System {
             Field::HeatRejected | Field::CompressorLowest => return Assumed::LeftOut,
             Field::Airflow => return Assumed::WorkedOut,
             Field::Evaporating => {
-                return Assumed::Value(Quantity::Temperature(usual_evaporating(duty)));
+                return Assumed::Value(Quantity::Temperature(usual::evaporating(duty)));
             }
             Field::OverAmbient => {
-                return Assumed::Value(Quantity::Difference(usual_over_ambient(duty)));
+                return Assumed::Value(Quantity::Difference(usual::over_ambient(duty)));
             }
             Field::Sensing => {
                 let refrigerant = self
                     .entry(Field::Refrigerant)
                     .and_then(|entry| read_refrigerant(&entry.typed).ok());
                 return refrigerant.map_or(Assumed::WorkedOut, |refrigerant| {
-                    Assumed::Choice(usual_sensing(&refrigerant).key())
+                    Assumed::Choice(usual::sensing(&refrigerant).key())
                 });
             }
             _ => {}
@@ -404,7 +401,7 @@ impl System {
         let Some(refrigerant) = any_refrigerant() else {
             return Assumed::Nothing;
         };
-        let usual = Input::assume(
+        let whole = Input::assume(
             Essentials {
                 refrigerant,
                 load: Load::Cooling(Default::default()),
@@ -416,23 +413,23 @@ impl System {
             .entry(Field::Frequency)
             .and_then(|entry| read_quantity(Field::Frequency, entry).ok());
         match field {
-            Field::Metering => Assumed::Choice(usual.metering.value.key()),
-            Field::Motor => Assumed::Choice(usual.motor.value.key()),
-            Field::Bearing => Assumed::Choice(usual.bearing.value.key()),
+            Field::Metering => Assumed::Choice(whole.metering.value.key()),
+            Field::Motor => Assumed::Choice(whole.motor.value.key()),
+            Field::Bearing => Assumed::Choice(whole.bearing.value.key()),
             Field::Duty => Assumed::Choice(duty.key()),
-            Field::Voltage => Assumed::Value(Quantity::Voltage(usual.voltage.value)),
-            Field::KnownOutdoor => Assumed::Value(Quantity::Temperature(usual.known_outdoor.value)),
-            Field::Fans => Assumed::Value(Quantity::Count(usual.fans.value)),
-            Field::Frequency => Assumed::Value(Quantity::Frequency(usual.frequency.value)),
+            Field::Voltage => Assumed::Value(Quantity::Voltage(whole.voltage.value)),
+            Field::KnownOutdoor => Assumed::Value(Quantity::Temperature(whole.known_outdoor.value)),
+            Field::Fans => Assumed::Value(Quantity::Count(whole.fans.value)),
+            Field::Frequency => Assumed::Value(Quantity::Frequency(whole.frequency.value)),
             Field::RatedSpeed => Assumed::Value(Quantity::Speed(match entered_frequency {
-                Some(Quantity::Frequency(frequency)) => usual_rated_speed(frequency),
-                _ => usual.rated_speed.value,
+                Some(Quantity::Frequency(frequency)) => usual::rated_speed(frequency),
+                _ => whole.rated_speed.value,
             })),
-            Field::Elevation => Assumed::Value(Quantity::Elevation(usual.elevation.value)),
+            Field::Elevation => Assumed::Value(Quantity::Elevation(whole.elevation.value)),
             Field::ThrottlingRange => {
-                Assumed::Value(Quantity::Difference(usual.throttling_range.value))
+                Assumed::Value(Quantity::Difference(whole.throttling_range.value))
             }
-            Field::IdleAirflow => Assumed::Value(Quantity::Ratio(usual.idle_airflow.value)),
+            Field::IdleAirflow => Assumed::Value(Quantity::Ratio(whole.idle_airflow.value)),
             Field::Refrigerant
             | Field::CoolingCapacity
             | Field::OutdoorLow

@@ -1,0 +1,58 @@
+//! What can be wrong with an input, and what would be right.
+
+use uom::si::f64::{AngularVelocity, ThermodynamicTemperature, VolumeRate};
+
+use crate::explain::Quantity;
+use crate::field::Field;
+
+/// What is wrong with a value, and what would be right.
+#[derive(Clone, Debug, PartialEq, thiserror::Error)]
+pub enum Problem {
+    /// Outside the limits that the models hold for.
+    #[error("outside {low:?} to {high:?}")]
+    OutOfRange {
+        /// Smallest value allowed.
+        low: Quantity,
+        /// Largest value allowed.
+        high: Quantity,
+    },
+    /// The condensing temperature that follows is too close to the critical temperature or above it.
+    #[error("condensing at {condensing:?} is above {highest:?}")]
+    AboveCritical {
+        /// The condensing temperature that would follow.
+        condensing: ThermodynamicTemperature,
+        /// The highest that this refrigerant condenses at, with a margin.
+        highest: ThermodynamicTemperature,
+    },
+    /// The evaporating temperature does not lie below the condensing temperature by enough.
+    #[error("evaporating above {highest:?}")]
+    EvaporatingAboveCondensing {
+        /// The highest that would do.
+        highest: ThermodynamicTemperature,
+    },
+    /// The air would leave hotter than the refrigerant condenses.
+    #[error("airflow below {lowest:?}")]
+    TooLittleAir {
+        /// The smallest airflow that could carry the heat.
+        lowest: VolumeRate,
+    },
+    /// A nameplate speed that no induction motor reaches at this frequency.
+    #[error("no synchronous speed within a third above")]
+    NoSynchronousSpeed {
+        /// The synchronous speed just above it.
+        synchronous: AngularVelocity,
+    },
+    /// The refrigerant has no state there.
+    #[error("outside the range of the refrigerant: {0}")]
+    Refrigerant(winterset_refrigerant::Error),
+}
+
+/// A problem at a field.
+#[derive(Clone, Debug, PartialEq, thiserror::Error)]
+#[error("{}: {problem}", .field.key())]
+pub struct InputError {
+    /// The field that would have to change.
+    pub field: Field,
+    /// What is wrong with it.
+    pub problem: Problem,
+}

@@ -1,0 +1,57 @@
+//! Usual values, which stand in where nobody has answered. Common practice, no published source.
+
+use uom::si::angular_velocity::revolution_per_minute;
+use uom::si::f64::{AngularVelocity, Frequency, TemperatureInterval, ThermodynamicTemperature};
+use uom::si::frequency::hertz;
+use uom::si::temperature_interval::kelvin as kelvin_interval;
+use uom::si::thermodynamic_temperature::degree_celsius;
+use winterset_refrigerant::Refrigerant;
+
+use crate::input::{Duty, Sensing};
+
+fn celsius(degrees: f64) -> ThermodynamicTemperature {
+    ThermodynamicTemperature::new::<degree_celsius>(degrees)
+}
+
+/// Outdoor temperature of the known point: the one that data sheets of air-cooled condensers are made for.
+pub fn known_outdoor() -> ThermodynamicTemperature {
+    celsius(35.0)
+}
+
+/// Evaporating temperature (dew) of a duty.
+pub fn evaporating(duty: Duty) -> ThermodynamicTemperature {
+    celsius(match duty {
+        Duty::RoomCooling => 5.0,
+        Duty::Cooler => -7.0,
+        Duty::Freezer => -30.0,
+    })
+}
+
+/// Condensing temperature over ambient of a duty.
+pub fn over_ambient(duty: Duty) -> TemperatureInterval {
+    TemperatureInterval::new::<kelvin_interval>(match duty {
+        Duty::RoomCooling => 15.0,
+        Duty::Cooler => 10.0,
+        Duty::Freezer => 8.0,
+    })
+}
+
+/// Nameplate speed: a six-pole motor at about a tenth of slip.
+pub fn rated_speed(frequency: Frequency) -> AngularVelocity {
+    AngularVelocity::new::<revolution_per_minute>(0.9 * 20.0 * frequency.get::<hertz>())
+}
+
+/// Sensing: a coil sensor, unless the refrigerant glides so far that the sensor's place would decide the reading.
+pub fn sensing(refrigerant: &Refrigerant) -> Sensing {
+    let glide = refrigerant
+        .saturation_at_temperature(celsius(40.0))
+        .map(|saturation| saturation.dew.pressure)
+        .and_then(|pressure| refrigerant.saturation_at_pressure(pressure))
+        .map(|at_pressure| {
+            at_pressure.dew.temperature.value - at_pressure.bubble.temperature.value
+        });
+    match glide {
+        Ok(kelvin) if kelvin > 2.0 => Sensing::LiquidPressure,
+        _ => Sensing::CoilTemperature,
+    }
+}
