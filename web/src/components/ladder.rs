@@ -232,7 +232,7 @@ fn fan(picture: &Picture) -> Html {
                     vector-effect="non-scaling-stroke" />
             </svg>
             { for picture.stretches.iter().map(|stretch| html! {
-                <text class="ladder__word" x="100%" dx="-0.5em" dy="0.35em" text-anchor="end"
+                <text class="ladder__word" x="100%" dx="-0.3em" dy="0.35em" text-anchor="end"
                     y={percent(down(picture, clear(picture, f64::midpoint(stretch.from, stretch.to))))}>{ &stretch.name }</text>
             }) }
         </svg>

@@ -1,10 +1,9 @@
 //! The saturation worksheet: from what was typed to bubble and dew, both ways.
 
-use uom::si::f64::{Length, Pressure, TemperatureInterval, ThermodynamicTemperature};
+use uom::si::f64::{Length, Pressure, TemperatureInterval};
 use uom::si::length::meter;
 use uom::si::pressure::pascal;
-use uom::si::thermodynamic_temperature::kelvin;
-use winterset_calc::refrigerant::{self, Error, Refrigerant, Saturation};
+use winterset_calc::refrigerant::{Error, Refrigerant, Saturation};
 use winterset_calc::{Quantity, air};
 use winterset_profile::{Kind, NumberError, Unit, parse_number, read_refrigerant};
 use winterset_words::{Shown, Units, screen};
@@ -158,31 +157,7 @@ impl Asked {
 
     /// What the refrigerant refused, with the limit in the person's unit.
     fn said(&self, error: &Error) -> String {
-        let t = screen();
-        let write = |quantity: refrigerant::Quantity, value: f64| {
-            let quantity = match quantity {
-                refrigerant::Quantity::Temperature => {
-                    Quantity::Temperature(ThermodynamicTemperature::new::<kelvin>(value))
-                }
-                refrigerant::Quantity::Pressure => {
-                    Quantity::Pressure(Pressure::new::<pascal>(value))
-                }
-                _ => return format!("{value} {}", quantity.unit()),
-            };
-            self.units.show(&quantity, self.atmosphere).to_string()
-        };
-        match *error {
-            Error::OutOfRange {
-                quantity,
-                low,
-                high,
-                ..
-            } => (t.from_to)(&write(quantity, low), &write(quantity, high)),
-            Error::AboveCritical {
-                quantity, highest, ..
-            } => (t.below_critical)(&write(quantity, highest)),
-            ref error => error.to_string(),
-        }
+        super::words().refused(error, self.units, self.atmosphere)
     }
 }
 
