@@ -1,10 +1,12 @@
 //! What can be said, whatever the language.
 
+use uom::si::f64::Pressure;
 use winterset_calc::input::Sensing;
 use winterset_calc::need::NeedPart;
 use winterset_calc::settings::SettingsNote;
 use winterset_calc::{Action, Basis, Caution, Field, Method, Plan, Rule, Verdict};
 use winterset_profile::{Problem, share::ShareError};
+use winterset_refrigerant::Error;
 
 use crate::units::Units;
 
@@ -45,6 +47,8 @@ pub trait Words: Sync {
     fn choice(&self, field: Field, key: &str) -> &'static str;
     /// What is wrong at a field, and what would be right.
     fn problem(&self, field: Field, problem: &Problem, units: Units) -> String;
+    /// Why a refrigerant has no answer, and what would have one. `atmosphere` is what gauge pressure stands on.
+    fn refused(&self, error: &Error, units: Units, atmosphere: Pressure) -> String;
     /// What is wrong with a link.
     fn share_error(&self, error: &ShareError) -> &'static str;
     /// The words for a rule.

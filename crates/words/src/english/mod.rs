@@ -6,11 +6,13 @@ mod problems;
 mod rules;
 pub mod screen;
 
+use uom::si::f64::Pressure;
 use winterset_calc::input::Sensing;
 use winterset_calc::need::NeedPart;
 use winterset_calc::settings::SettingsNote;
 use winterset_calc::{Action, Basis, Caution, Field, Method, Plan, Rule, Verdict};
 use winterset_profile::{Problem, share::ShareError};
+use winterset_refrigerant::Error;
 
 use crate::language::{FieldWords, Part, RuleWords, Words};
 use crate::units::Units;
@@ -34,6 +36,10 @@ impl Words for English {
 
     fn problem(&self, field: Field, problem: &Problem, units: Units) -> String {
         problems::problem(field, problem, units)
+    }
+
+    fn refused(&self, error: &Error, units: Units, atmosphere: Pressure) -> String {
+        problems::refused(error, units, atmosphere)
     }
 
     fn share_error(&self, error: &ShareError) -> &'static str {

@@ -1,11 +1,14 @@
 //! What is wrong, and what would be right.
 
-use uom::si::f64::Pressure;
+use uom::si::f64::{Pressure, ThermodynamicTemperature};
 use uom::si::pressure::pascal;
+use uom::si::thermodynamic_temperature::kelvin;
 use winterset_calc::{Field, Problem as CalcProblem, Quantity};
 use winterset_profile::share::ShareError;
 use winterset_profile::{Kind, Problem, Unit};
+use winterset_refrigerant::{Error, Quantity as Property};
 
+use super::screen::SCREEN;
 use crate::units::Units;
 
 pub(super) fn problem(field: Field, problem: &Problem, units: Units) -> String {
@@ -142,6 +145,31 @@ fn cut(typed: &str) -> String {
     }
     let head: String = typed.chars().take(LONGEST).collect();
     format!("{head}…")
+}
+
+pub(super) fn refused(error: &Error, units: Units, atmosphere: Pressure) -> String {
+    let write = |quantity: Property, value: f64| {
+        let quantity = match quantity {
+            Property::Temperature => {
+                Quantity::Temperature(ThermodynamicTemperature::new::<kelvin>(value))
+            }
+            Property::Pressure => Quantity::Pressure(Pressure::new::<pascal>(value)),
+            _ => return format!("{value} {}", quantity.unit()),
+        };
+        units.show(&quantity, atmosphere).to_string()
+    };
+    match *error {
+        Error::OutOfRange {
+            quantity,
+            low,
+            high,
+            ..
+        } => (SCREEN.from_to)(&write(quantity, low), &write(quantity, high)),
+        Error::AboveCritical {
+            quantity, highest, ..
+        } => (SCREEN.below_critical)(&write(quantity, highest)),
+        ref error => error.to_string(),
+    }
 }
 
 pub(super) fn share_error(error: &ShareError) -> &'static str {

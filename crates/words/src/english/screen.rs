@@ -330,11 +330,7 @@ pub static SCREEN: Screen = Screen {
     holds_to: |limit| format!("holds to {limit}"),
     now: "now",
     rung: |outdoor, fan, head, holds| {
-        let against = if holds {
-            "holds"
-        } else {
-            "below the need"
-        };
+        let against = if holds { "holds" } else { "below the need" };
         format!("At {outdoor}: fan {fan}, head pressure {head}, {against}.")
     },
     coil: "coil, at the sensor",
