@@ -11,6 +11,14 @@ pub enum Error {
     /// A part of the command line is missing.
     #[error("wanted: {0}; see `winterset --help`")]
     Wanted(&'static str),
+    /// An option that the command takes no notice of.
+    #[error("{option} does not go with {command}; see `winterset --help`")]
+    Stray {
+        /// The option.
+        option: &'static str,
+        /// The command.
+        command: &'static str,
+    },
     /// A value of the command line is wrong.
     #[error("{option}: {message}")]
     Value {
@@ -38,9 +46,6 @@ pub enum Error {
     /// Fields of a record are missing or wrong, one a line.
     #[error("{}", .0.join("\n"))]
     Fields(Vec<String>),
-    /// The refrigerant has no answer there.
-    #[error("{0}")]
-    Refrigerant(#[from] winterset_refrigerant::Error),
     /// Standard input or output broke off.
     #[error("{0}")]
     Stream(#[from] std::io::Error),

@@ -30,26 +30,40 @@ pub struct Options {
     pub units: Units,
 }
 
+impl Options {
+    fn help() -> Self {
+        Self {
+            job: Job::Help,
+            units: Units::default(),
+        }
+    }
+}
+
 pub fn read(arguments: impl IntoIterator<Item = OsString>) -> Result<Options, Error> {
     let mut parser = lexopt::Parser::from_iter(arguments);
     let mut words: Vec<OsString> = Vec::new();
-    let mut units = Units::default();
+    let mut units = None;
     let (mut temperature, mut pressure, mut elevation, mut help) = (None, None, None, false);
     while let Some(argument) = parser.next()? {
         match argument {
             Long("temperature") => temperature = Some(parser.value()?.string()?),
             Long("pressure") => pressure = Some(parser.value()?.string()?),
             Long("elevation") => elevation = Some(parser.value()?.string()?),
-            Long("units") => units = read_units(&parser.value()?.string()?)?,
+            Long("units") => units = Some(read_units(&parser.value()?.string()?)?),
             Short('h') | Long("help") => help = true,
             Value(word) => words.push(word),
             other => return Err(other.unexpected().into()),
         }
     }
+    let measured = [
+        ("--temperature", temperature.is_some()),
+        ("--pressure", pressure.is_some()),
+        ("--elevation", elevation.is_some()),
+    ];
     let mut words = words.into_iter();
     let name = words.next().unwrap_or_default();
     let job = match name.to_str() {
-        _ if help => Job::Help,
+        _ if help => return Ok(Options::help()),
         Some("" | "help") => Job::Help,
         Some("saturation") => Job::Saturation(Saturation {
             refrigerant: words
@@ -60,19 +74,40 @@ pub fn read(arguments: impl IntoIterator<Item = OsString>) -> Result<Options, Er
             pressure,
             elevation,
         }),
-        Some("plan") => Job::Plan(
-            words
-                .next()
-                .ok_or(Error::Wanted("the file of a system"))?
-                .into(),
-        ),
-        Some("batch") => Job::Batch,
+        Some("plan") => {
+            refuse("plan", measured)?;
+            Job::Plan(
+                words
+                    .next()
+                    .ok_or(Error::Wanted("the file of a system"))?
+                    .into(),
+            )
+        }
+        Some("batch") => {
+            refuse("batch", measured)?;
+            refuse("batch", [("--units", units.is_some())])?;
+            Job::Batch
+        }
         _ => return Err(Error::Wanted("saturation, plan or batch")),
     };
     if let Some(extra) = words.next() {
         return Err(lexopt::Error::UnexpectedArgument(extra).into());
     }
-    Ok(Options { job, units })
+    Ok(Options {
+        job,
+        units: units.unwrap_or_default(),
+    })
+}
+
+/// What a command takes no notice of is refused, so that nobody takes it for heeded.
+fn refuse<const N: usize>(
+    command: &'static str,
+    given: [(&'static str, bool); N],
+) -> Result<(), Error> {
+    match given.into_iter().find(|(_, is_given)| *is_given) {
+        Some((option, _)) => Err(Error::Stray { option, command }),
+        None => Ok(()),
+    }
 }
 
 fn read_units(text: &str) -> Result<Units, Error> {

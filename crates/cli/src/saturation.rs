@@ -1,63 +1,96 @@
 //! Saturation of one refrigerant, for reading.
 
 use uom::si::f64::{Length, Pressure};
-use uom::si::length::meter;
-use winterset_calc::{Quantity, air};
-use winterset_profile::{Kind, Unit, parse_number, read_refrigerant};
-use winterset_words::{Language, Units};
+use uom::si::pressure::pascal;
+use winterset_calc::{Field, Quantity, air};
+use winterset_profile::{Kind, NumberError, Unit, parse_number, read_refrigerant};
+use winterset_words::{Language, Units, Words, screen};
 
 use crate::error::Error;
 use crate::options::Saturation;
 use crate::output;
 
+const EITHER: Error = Error::Wanted("either --temperature or --pressure");
+
 pub fn print(question: &Saturation, units: Units) -> Result<(), Error> {
+    let words = Language::English.words();
     let refrigerant = read_refrigerant(&question.refrigerant).map_err(|problem| Error::Value {
         option: "REFRIGERANT",
-        message: Language::English.words().problem(
-            winterset_calc::Field::Refrigerant,
-            &problem,
-            units,
-        ),
+        message: words.problem(Field::Refrigerant, &problem, units),
     })?;
     let elevation = match &question.elevation {
-        Some(text) => match read(
-            "--elevation",
-            text,
-            Kind::Elevation,
-            units,
-            Pressure::default(),
-        )? {
-            Quantity::Elevation(elevation) => elevation,
-            _ => return Err(Error::Wanted("a height")),
-        },
-        None => Length::new::<meter>(0.0),
+        Some(text) => elevation(text, units, words)?,
+        None => Length::default(),
     };
     let atmosphere = air::atmosphere(elevation);
-    let asked = match (&question.temperature, &question.pressure) {
-        (Some(text), None) => read("--temperature", text, Kind::Temperature, units, atmosphere)?,
-        (None, Some(text)) => read("--pressure", text, Kind::Pressure, units, atmosphere)?,
-        _ => return Err(Error::Wanted("either --temperature or --pressure")),
+    let refused = |option| {
+        move |error| Error::Value {
+            option,
+            message: words.refused(&error, units, atmosphere),
+        }
     };
-    let found = match asked {
-        Quantity::Temperature(temperature) => refrigerant.saturation_at_temperature(temperature)?,
-        Quantity::Pressure(pressure) => refrigerant.saturation_at_pressure(pressure)?,
-        _ => return Err(Error::Wanted("either --temperature or --pressure")),
+    let found = match (&question.temperature, &question.pressure) {
+        (Some(text), None) => {
+            let option = "--temperature";
+            match read(option, text, Kind::Temperature, units, atmosphere)? {
+                Quantity::Temperature(temperature) => refrigerant
+                    .saturation_at_temperature(temperature)
+                    .map_err(refused(option))?,
+                _ => return Err(EITHER),
+            }
+        }
+        (None, Some(text)) => {
+            let option = "--pressure";
+            match read(option, text, Kind::Pressure, units, atmosphere)? {
+                Quantity::Pressure(pressure) if pressure <= Pressure::new::<pascal>(0.0) => {
+                    let message = screen().above_vacuum.to_owned();
+                    return Err(Error::Value { option, message });
+                }
+                Quantity::Pressure(pressure) => refrigerant
+                    .saturation_at_pressure(pressure)
+                    .map_err(refused(option))?,
+                _ => return Err(EITHER),
+            }
+        }
+        _ => return Err(EITHER),
     };
+    let t = screen();
     let show = |quantity| units.show(&quantity, atmosphere).to_string();
     let mut out = format!("{}\n", refrigerant.designation());
-    for (name, state) in [("bubble", found.bubble), ("dew", found.dew)] {
+    for (name, state) in [(t.bubble, found.bubble), (t.dew, found.dew)] {
         out += &format!(
-            "{name:<8}{:>12}{:>20}{:>12.2} kg/m³\n",
+            "  {name:<8}{:>12}{:>20}{:>16}\n",
             show(Quantity::Temperature(state.temperature)),
             show(Quantity::Pressure(state.pressure)),
-            state.density.value,
+            show(Quantity::Density(state.density)),
         );
     }
-    out += &format!(
-        "Gauge pressure stands on {:.1} kPa of air.\n",
-        atmosphere.value / 1000.0
-    );
+    if question.pressure.is_some() && refrigerant.composition().len() > 1 {
+        let glide = air::difference(found.dew.temperature, found.bubble.temperature);
+        out += &format!(
+            "  {:<8}{:>12}\n",
+            t.glide,
+            show(Quantity::Difference(glide))
+        );
+    }
+    out += &(t.gauge_note)(&units.air(atmosphere).to_string());
+    out.push('\n');
     Ok(output::print(&out)?)
+}
+
+/// A height above sea level at which the air is known.
+fn elevation(text: &str, units: Units, words: &dyn Words) -> Result<Length, Error> {
+    let option = "--elevation";
+    let quantity = read(option, text, Kind::Elevation, units, Pressure::default())?;
+    let field = Field::Elevation;
+    match (field.check(quantity), quantity) {
+        (Ok(()), Quantity::Elevation(elevation)) => Ok(elevation),
+        (Ok(()), _) => Err(Error::Wanted("a height")),
+        (Err(problem), _) => Err(Error::Value {
+            option,
+            message: words.problem(field, &problem.into(), units),
+        }),
+    }
 }
 
 /// A value of the command line; a number without a unit is in the units chosen.
@@ -68,15 +101,20 @@ fn read(
     units: Units,
     atmosphere: Pressure,
 ) -> Result<Quantity, Error> {
-    let typed = parse_number(kind, text).map_err(|_| {
-        let known: Vec<&str> = Unit::of(kind).map(Unit::token).collect();
-        Error::Value {
-            option,
-            message: format!(
-                "“{text}” is not understood; enter a number with one of {}",
-                known.join(", ")
-            ),
-        }
+    let t = screen();
+    let typed = parse_number(kind, text).map_err(|error| {
+        let message = match error {
+            NumberError::NotANumber => (t.number_like)(match kind {
+                Kind::Temperature => "105F",
+                Kind::Elevation => "1600m",
+                _ => "250psig",
+            }),
+            NumberError::UnknownUnit { unit } => {
+                let tokens: Vec<&str> = Unit::of(kind).map(Unit::token).collect();
+                (t.unit_like)(&unit, &tokens.join(", "))
+            }
+        };
+        Error::Value { option, message }
     })?;
     Ok(typed
         .unit
