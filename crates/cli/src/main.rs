@@ -5,6 +5,7 @@ mod error;
 mod options;
 mod output;
 mod plan;
+mod report;
 mod saturation;
 
 use std::process::ExitCode;
