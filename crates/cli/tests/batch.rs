@@ -376,6 +376,32 @@ fn the_invented_sites_differ_in_what_they_come_to() {
     }
 }
 
+/// Carbon dioxide freezes at 216.6 K (Span & Wagner 1996), which ten kelvin below a low of -60 °C are past.
+#[test]
+fn without_outdoor_temperatures_the_curves_reach_round_the_sites_low() {
+    let system = json!({"entries": {
+        "refrigerant": {"typed": "R-744"},
+        "cooling_capacity": {"typed": "10", "unit": "kW"},
+        "outdoor_low": {"typed": "-60", "unit": "C"},
+        "known_outdoor": {"typed": "10", "unit": "C"},
+        "over_ambient": {"typed": "8", "unit": "K"},
+        "evaporating": {"typed": "-10", "unit": "C"},
+    }});
+    for (system, below, above) in [
+        (common::system("radio-hut"), 263.15 - 10.0, 308.15 - 5.0),
+        (system, 213.15, 283.15 - 5.0),
+    ] {
+        let found = answer(&json!({"plan": {"system": system}}));
+        let points = found["curves"]["speed_control"]
+            .as_array()
+            .unwrap_or_else(|| panic!("{found}"));
+        let outdoor: Vec<f64> = points.iter().map(|p| number(p, "outdoor_K")).collect();
+        assert!(outdoor[0] <= below + 1e-9, "{outdoor:?}");
+        assert!(outdoor[outdoor.len() - 1] >= above, "{outdoor:?}");
+        assert!(outdoor.windows(2).all(|w| (w[1] - w[0] - 5.0).abs() < 1e-9));
+    }
+}
+
 #[test]
 fn a_wrong_field_of_a_record_is_named() {
     let mut broken = system("radio-hut");

@@ -214,7 +214,7 @@ fn point(point: &Point) -> Value {
     out
 }
 
-/// Each 5 K from 10 K below the site's low up to the known point.
+/// Each 5 K from 10 K below the site's low up to the known point, as far as the refrigerant's equations reach.
 fn usual_outdoor(plan: &Plan) -> Vec<ThermodynamicTemperature> {
     let celsius = |temperature: ThermodynamicTemperature| temperature.get::<degree_celsius>();
     let step = |degrees: f64| (degrees / 5.0).floor() as i32;
@@ -222,5 +222,6 @@ fn usual_outdoor(plan: &Plan) -> Vec<ThermodynamicTemperature> {
     let high = step(celsius(plan.design.outdoor.value)).max(low);
     (low..=high)
         .map(|five| ThermodynamicTemperature::new::<degree_celsius>(5.0 * f64::from(five)))
+        .filter(|outdoor| plan.at(*outdoor).is_ok())
         .collect()
 }
