@@ -2,7 +2,7 @@
 
 use std::rc::Rc;
 
-use winterset_calc::{Field, Method, Plan};
+use winterset_calc::{Field, Method, Plan, Verdict};
 use winterset_profile::{FieldError, Site, System};
 use winterset_words::{Units, screen};
 use yew::prelude::*;
@@ -152,6 +152,15 @@ fn whole(plan: &Plan, planned: &Planned, system: &System, here: &Here, units: Un
         fields::value(system, *field, units)
             .is_some_and(|(_, basis)| basis == winterset_calc::Basis::Assumed)
     };
+    let is_needed = !matches!(plan.verdict, Verdict::NotNeeded { .. });
+    let settings = html! { <>
+        { for writer.settings().into_iter().map(|step| html! { <>
+            <h3 class="step">{ step.name }</h3>
+            <Cautions cautions={step.cautions} />
+            { sheet(step.lines) }
+        </> }) }
+        { for writer.notes().into_iter().map(|note| html! { <p class="part__note">{ note }</p> }) }
+    </> };
     let assumed = Field::ALL.iter().filter(|field| is_assumed(field)).count();
     html! { <>
         <VerdictBlock number={plan::strong_number(plan, units)} enough={plan.verdict.is_enough()}
@@ -165,13 +174,12 @@ fn whole(plan: &Plan, planned: &Planned, system: &System, here: &Here, units: Un
         <div class="two">
             <section class="part two__first">
                 <h2>{ t.settings_sheet }</h2>
-                <p class="part__note">{ t.settings_sheet_note }</p>
-                { for writer.settings().into_iter().map(|step| html! { <>
-                    <h3 class="step">{ step.name }</h3>
-                    <Cautions cautions={step.cautions} />
-                    { sheet(step.lines) }
-                </> }) }
-                { for writer.notes().into_iter().map(|note| html! { <p class="part__note">{ note }</p> }) }
+                if is_needed {
+                    <p class="part__note">{ t.settings_sheet_note }</p>
+                    { settings }
+                } else {
+                    <details class="more"><summary>{ t.settings_all_the_same }</summary>{ settings }</details>
+                }
             </section>
             <div class="two__side"><Winter plan={Held(planned.clone())} /></div>
             <div class="two__rest">

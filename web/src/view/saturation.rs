@@ -41,7 +41,7 @@ pub struct Sheet {
 
 /// Answers the worksheet.
 pub fn answer(sheet: &SaturationSheet, units: Units) -> Sheet {
-    let (elevation, elevation_error) = match elevation(sheet) {
+    let (elevation, elevation_error) = match elevation(sheet, units) {
         Ok(elevation) => (elevation, None),
         Err(error) => (Length::new::<meter>(0.0), Some(error)),
     };
@@ -74,7 +74,7 @@ pub fn answer(sheet: &SaturationSheet, units: Units) -> Sheet {
     }
 }
 
-fn elevation(sheet: &SaturationSheet) -> Result<Length, String> {
+fn elevation(sheet: &SaturationSheet, units: Units) -> Result<Length, String> {
     if sheet.elevation.trim().is_empty() {
         return Ok(Length::new::<meter>(0.0));
     }
@@ -84,10 +84,7 @@ fn elevation(sheet: &SaturationSheet) -> Result<Length, String> {
     match typed.0.quantity(typed.1, Pressure::default()) {
         quantity @ Quantity::Elevation(elevation) => match field.check(quantity) {
             Ok(()) => Ok(elevation),
-            Err(problem) => {
-                let units = Units::default();
-                Err(super::words().problem(field, &problem.into(), units))
-            }
+            Err(problem) => Err(super::words().problem(field, &problem.into(), units)),
         },
         _ => Err((screen().number_like)("1200")),
     }
@@ -155,7 +152,6 @@ impl Asked {
         })
     }
 
-    /// What the refrigerant refused, with the limit in the person's unit.
     fn said(&self, error: &Error) -> String {
         super::words().refused(error, self.units, self.atmosphere)
     }
