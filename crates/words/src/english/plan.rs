@@ -111,7 +111,7 @@ pub(super) fn need_part(part: NeedPart) -> RuleWords {
     let (name, reason) = match part {
         NeedPart::MeteringDevice => (
             "The metering device",
-            "Below this head pressure it starves the evaporator. A balanced-port or an electronic valve would ask for less.",
+            "Below this head pressure it starves the evaporator. The further a device can open, the less it asks for: a balanced port less than a conventional one, an electronic valve least.",
         ),
         NeedPart::Compressor => (
             "The compressor",
