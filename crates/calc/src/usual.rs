@@ -43,15 +43,8 @@ pub fn rated_speed(frequency: Frequency) -> AngularVelocity {
 
 /// Sensing: a coil sensor, unless the refrigerant glides so far that the sensor's place would decide the reading.
 pub fn sensing(refrigerant: &Refrigerant) -> Sensing {
-    let glide = refrigerant
-        .saturation_at_temperature(celsius(40.0))
-        .map(|saturation| saturation.dew.pressure)
-        .and_then(|pressure| refrigerant.saturation_at_pressure(pressure))
-        .map(|at_pressure| {
-            at_pressure.dew.temperature.value - at_pressure.bubble.temperature.value
-        });
-    match glide {
-        Ok(kelvin) if kelvin > 2.0 => Sensing::LiquidPressure,
+    match refrigerant.glide(celsius(40.0)) {
+        Ok(glide) if glide.get::<kelvin_interval>() > 2.0 => Sensing::LiquidPressure,
         _ => Sensing::CoilTemperature,
     }
 }

@@ -415,3 +415,43 @@ fn a_wrong_field_of_a_record_is_named() {
     );
     assert_eq!(hot["error"]["field"], "outdoor_temperatures_K[1]");
 }
+
+#[test]
+fn a_state_takes_one_value_beside_its_pressure() {
+    let at = |extra: Value| {
+        let mut body = json!({"refrigerant": "R-448A", "pressure_Pa": 1.5e6});
+        for (key, value) in extra.as_object().unwrap() {
+            body[key] = value.clone();
+        }
+        answer(&json!({ "state": body }))
+    };
+    let half = at(json!({"quality": 0.5}));
+    assert_eq!(half["phase"], "two_phase");
+    for key in ["enthalpy_J_kg", "entropy_J_kgK"] {
+        let again = at(json!({ key: half[key] }));
+        assert!((number(&again, "temperature_K") - number(&half, "temperature_K")).abs() < 1e-6);
+        assert!((number(&again, "quality") - 0.5).abs() < 1e-7, "{again}");
+    }
+    let two = at(json!({"quality": 0.5, "temperature_K": 300}));
+    assert_eq!(two["error"]["kind"], "either_or");
+    assert_eq!(two["error"]["field"], "quality");
+    let outside = at(json!({"quality": 1.5}));
+    assert_eq!(outside["error"]["field"], "quality");
+}
+
+#[test]
+fn the_list_holds_what_can_be_named() {
+    let found = answer(&json!({"refrigerants": {}}));
+    let list = found["refrigerants"].as_array().unwrap();
+    assert!(list.len() > 100);
+    for one in list {
+        let sum: f64 = one["composition"]
+            .as_object()
+            .unwrap()
+            .values()
+            .map(|share| share.as_f64().unwrap())
+            .sum();
+        assert!((sum - 1.0).abs() < 1e-9, "{one}");
+        assert!(number(one, "critical_temperature_K") > 0.0, "{one}");
+    }
+}

@@ -1,32 +1,22 @@
 //! Answers. SI, absolute pressure.
 
 use serde_json::{Map, Value, json};
-use uom::si::f64::ThermodynamicTemperature;
+use uom::si::f64::{Pressure, ThermodynamicTemperature};
 use uom::si::thermodynamic_temperature::{degree_celsius, kelvin};
 use winterset_calc::settings::{Drive, Settings, SettingsNote};
 use winterset_calc::{Action, Curves, Method, Plan, Point, Problem, Verdict};
 use winterset_profile::System;
 use winterset_refrigerant::{Phase, Refrigerant, State};
 
-use super::request::{Given, Request};
-use super::{Outcome, WireError};
+use super::request::{Beside, Given, Request};
+use super::{Outcome, WireError, refrigerants};
 
 /// Answers a request.
 pub fn to(request: Request) -> Outcome<Value> {
     match request {
         Request::Saturation(refrigerant, given) => saturation(&refrigerant, &given),
-        Request::State(refrigerant, temperature, pressure) => {
-            let state = refrigerant
-                .state(temperature, pressure)
-                .map_err(WireError::at_state)?;
-            Ok(json!({
-                "phase": phase(state.phase),
-                "density_kg_m3": state.density.value,
-                "enthalpy_J_kg": state.enthalpy.value,
-                "entropy_J_kgK": state.entropy.value,
-                "cp_J_kgK": state.heat_capacity.map(|capacity| capacity.value),
-            }))
-        }
+        Request::State(refrigerant, pressure, beside) => state(&refrigerant, pressure, &beside),
+        Request::Refrigerants => Ok(refrigerants::all()),
         Request::Plan(system, outdoor) => plan(&system, outdoor),
     }
 }
@@ -41,6 +31,29 @@ fn saturation(refrigerant: &Refrigerant, given: &Given) -> Outcome<Value> {
             .map_err(WireError::refrigerant("pressure_Pa")),
     }?;
     Ok(json!({ "bubble": saturated(&found.bubble), "dew": saturated(&found.dew) }))
+}
+
+fn state(refrigerant: &Refrigerant, pressure: Pressure, beside: &Beside) -> Outcome<Value> {
+    let found = match beside {
+        Beside::Temperature(temperature) => refrigerant.state(*temperature, pressure),
+        Beside::Enthalpy(enthalpy) => refrigerant.state_at_pressure_enthalpy(pressure, *enthalpy),
+        Beside::Entropy(entropy) => refrigerant.state_at_pressure_entropy(pressure, *entropy),
+        Beside::Quality(quality) => refrigerant.two_phase(pressure, *quality),
+    };
+    let state = found.map_err(WireError::at_state)?;
+    let mut out = json!({
+        "phase": phase(state.phase),
+        "density_kg_m3": state.density.value,
+        "enthalpy_J_kg": state.enthalpy.value,
+        "entropy_J_kgK": state.entropy.value,
+        "cp_J_kgK": state.heat_capacity.map(|capacity| capacity.value),
+    });
+    if !matches!(beside, Beside::Temperature(_)) {
+        out["temperature_K"] = state.temperature.value.into();
+        out["pressure_Pa"] = state.pressure.value.into();
+        out["quality"] = state.quality.map(|quality| quality.value).into();
+    }
+    Ok(out)
 }
 
 fn saturated(state: &State) -> Value {

@@ -11,7 +11,10 @@ pub struct Body<'a>(&'a Map<String, Value>);
 impl<'a> Body<'a> {
     /// The object at `name`, which takes these keys and no others.
     pub fn new(name: &str, value: &'a Value, takes: &[&str]) -> Outcome<Self> {
-        let takes_list = || takes.join(", ");
+        let takes_list = || match takes {
+            [] => "no keys".to_owned(),
+            keys => keys.join(", "),
+        };
         let Some(object) = value.as_object() else {
             let message = format!("{name} takes an object with {}", takes_list());
             return Err(WireError::new("bad_form", name, message));
@@ -45,6 +48,11 @@ impl<'a> Body<'a> {
         self.value(key)
             .map(|value| positive(key, value))
             .transpose()
+    }
+
+    /// Any number.
+    pub fn number(self, key: &str) -> Outcome<Option<f64>> {
+        self.read(key, key, Value::as_f64, "a number is wanted")
     }
 
     /// A list of numbers above zero.

@@ -5,6 +5,7 @@ mod answer;
 mod body;
 mod json;
 mod record;
+mod refrigerants;
 mod request;
 mod wire_error;
 

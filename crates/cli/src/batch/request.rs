@@ -1,7 +1,12 @@
 //! Requests.
 
-use uom::si::f64::{Pressure, ThermodynamicTemperature};
+use uom::si::available_energy::joule_per_kilogram;
+use uom::si::f64::{
+    AvailableEnergy, Pressure, Ratio, SpecificHeatCapacity, ThermodynamicTemperature,
+};
 use uom::si::pressure::pascal;
+use uom::si::ratio::ratio;
+use uom::si::specific_heat_capacity::joule_per_kilogram_kelvin;
 use uom::si::thermodynamic_temperature::kelvin;
 use winterset_profile::System;
 use winterset_refrigerant::Refrigerant;
@@ -12,7 +17,8 @@ use super::{Outcome, WireError, json, record};
 /// A request, read.
 pub enum Request {
     Saturation(Refrigerant, Given),
-    State(Refrigerant, ThermodynamicTemperature, Pressure),
+    State(Refrigerant, Pressure, Beside),
+    Refrigerants,
     Plan(Box<System>, Option<Vec<ThermodynamicTemperature>>),
 }
 
@@ -22,25 +28,47 @@ pub enum Given {
     Pressure(Pressure),
 }
 
+/// What a state is asked at, beside its pressure.
+pub enum Beside {
+    Temperature(ThermodynamicTemperature),
+    Enthalpy(AvailableEnergy),
+    Entropy(SpecificHeatCapacity),
+    Quality(Ratio),
+}
+
 const TEMPERATURE: &str = "temperature_K";
 const PRESSURE: &str = "pressure_Pa";
 const OUTDOOR: &str = "outdoor_temperatures_K";
-const FLUID: [&str; 4] = ["refrigerant", "blend", TEMPERATURE, PRESSURE];
+const ENTHALPY: &str = "enthalpy_J_kg";
+const ENTROPY: &str = "entropy_J_kgK";
+const QUALITY: &str = "quality";
+const SATURATION: [&str; 4] = ["refrigerant", "blend", TEMPERATURE, PRESSURE];
+const STATE: [&str; 7] = [
+    "refrigerant",
+    "blend",
+    TEMPERATURE,
+    PRESSURE,
+    ENTHALPY,
+    ENTROPY,
+    QUALITY,
+];
 
 /// Reads a line.
 pub fn read(line: &[u8]) -> Outcome<Request> {
     let line = json::read(line)?;
     let mut parts = line.as_object().into_iter().flatten();
     let (Some((name, body)), None) = (parts.next(), parts.next()) else {
-        let message = "a request is an object with one key: saturation, state or plan";
+        let message =
+            "a request is an object with one key: saturation, state, plan or refrigerants";
         return Err(WireError::new("not_a_request", "", message));
     };
     match name.as_str() {
-        "saturation" => saturation(Body::new(name, body, &FLUID)?),
-        "state" => state(Body::new(name, body, &FLUID)?),
+        "saturation" => saturation(Body::new(name, body, &SATURATION)?),
+        "state" => state(Body::new(name, body, &STATE)?),
+        "refrigerants" => Body::new(name, body, &[]).map(|_| Request::Refrigerants),
         "plan" => plan(Body::new(name, body, &["system", OUTDOOR])?),
         _ => {
-            let message = "a request is one of saturation, state or plan";
+            let message = "a request is one of saturation, state, plan or refrigerants";
             Err(WireError::new("unknown_request", name, message))
         }
     }
@@ -63,15 +91,29 @@ fn saturation(body: Body) -> Outcome<Request> {
 }
 
 fn state(body: Body) -> Outcome<Request> {
-    let missing = |field| {
-        move || {
-            let message = "a state needs temperature_K and pressure_Pa";
-            WireError::new("missing", field, message)
-        }
+    let given = [
+        temperature(body)?.map(|value| (TEMPERATURE, Beside::Temperature(value))),
+        body.number(ENTHALPY)?.map(|value| {
+            let enthalpy = AvailableEnergy::new::<joule_per_kilogram>(value);
+            (ENTHALPY, Beside::Enthalpy(enthalpy))
+        }),
+        body.number(ENTROPY)?.map(|value| {
+            let entropy = SpecificHeatCapacity::new::<joule_per_kilogram_kelvin>(value);
+            (ENTROPY, Beside::Entropy(entropy))
+        }),
+        body.number(QUALITY)?
+            .map(|value| (QUALITY, Beside::Quality(Ratio::new::<ratio>(value)))),
+    ];
+    let mut given = given.into_iter().flatten();
+    let wanted = "a state needs pressure_Pa and one of temperature_K, enthalpy_J_kg, entropy_J_kgK and quality";
+    let Some((_, beside)) = given.next() else {
+        return Err(WireError::new("missing", TEMPERATURE, wanted));
     };
-    let temperature = temperature(body)?.ok_or_else(missing(TEMPERATURE))?;
-    let pressure = pressure(body)?.ok_or_else(missing(PRESSURE))?;
-    Ok(Request::State(refrigerant(body)?, temperature, pressure))
+    if let Some((second, _)) = given.next() {
+        return Err(WireError::new("either_or", second, wanted));
+    }
+    let pressure = pressure(body)?.ok_or_else(|| WireError::new("missing", PRESSURE, wanted))?;
+    Ok(Request::State(refrigerant(body)?, pressure, beside))
 }
 
 fn plan(body: Body) -> Outcome<Request> {

@@ -47,17 +47,19 @@ impl WireError {
         }
     }
 
-    /// A refrigerant's error at a state, at whichever of the two values it is about.
+    /// A refrigerant's error at a state, at whichever value it is about.
     pub fn at_state(error: RefrigerantError) -> Self {
         use RefrigerantError::{AboveCritical, NotConverged, OutOfRange};
         let field = match &error {
             OutOfRange { quantity, .. }
             | AboveCritical { quantity, .. }
-            | NotConverged { quantity, .. }
-                if *quantity == Quantity::Pressure =>
-            {
-                "pressure_Pa"
-            }
+            | NotConverged { quantity, .. } => match quantity {
+                Quantity::Pressure => "pressure_Pa",
+                Quantity::Enthalpy => "enthalpy_J_kg",
+                Quantity::Entropy => "entropy_J_kgK",
+                Quantity::Quality => "quality",
+                _ => "temperature_K",
+            },
             _ => "temperature_K",
         };
         Self::refrigerant(field)(error)
