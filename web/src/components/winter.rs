@@ -1,12 +1,12 @@
 //! The pictures of a plan: the cold ladder with what a rung answers, the curves, and the same as a table.
 
-use std::cell::Cell;
+use std::cell::{Cell, RefCell};
 use std::ops::ControlFlow;
 use std::rc::Rc;
 
 use gloo_timers::future::TimeoutFuture;
 use wasm_bindgen_futures::spawn_local;
-use winterset_calc::{Method, Plan, Quantity};
+use winterset_calc::{Method, Plan, Quantity, Verdict};
 use winterset_profile::Kind;
 use winterset_words::{Units, screen};
 use yew::prelude::*;
@@ -34,7 +34,10 @@ pub fn Winter(props: &WinterProps) -> Html {
     let t = screen();
     let shelf = use_shelf();
     let units = shelf.preferences.units;
-    let method = use_state_eq(|| Method::SpeedControl);
+    let method = use_state_eq(|| match props.plan.0.as_ref() {
+        Ok(plan) if matches!(plan.verdict, Verdict::NotNeeded { .. }) => Method::FullFan,
+        _ => Method::SpeedControl,
+    });
     let chosen = use_state_eq(|| None::<usize>);
     let drawn = use_sampled(&props.plan, units);
     let Ok(plan) = props.plan.0.as_ref() else {
@@ -108,27 +111,44 @@ type Drawn = Rc<Option<Sampled>>;
 /// The longest stretch of work between two looks at what the person does, ms.
 const STRETCH: f64 = 16.0;
 
+/// What samples are made for.
+type Asked = (Held, Units);
+
+thread_local! {
+    /// The samples made last, so that a return to the screen finds it as it was left, at the same height.
+    static LAST: RefCell<Option<(Asked, Drawn)>> = const { RefCell::new(None) };
+}
+
+fn made_before(asked: &Asked) -> Option<Drawn> {
+    LAST.with_borrow(|last| {
+        let (before, drawn) = last.as_ref()?;
+        (before == asked).then(|| drawn.clone())
+    })
+}
+
 /// The samples of a plan, made a few at a time after the screen stands; nothing until they are complete.
 #[hook]
 fn use_sampled(plan: &Held, units: Units) -> Option<Drawn> {
-    let made = use_state(|| None::<((Held, Units), Drawn)>);
-    use_effect_with((plan.clone(), units), {
-        let made = made.setter();
-        move |key: &(Held, Units)| {
-            let key = key.clone();
+    let complete = use_force_update();
+    let asked = (plan.clone(), units);
+    let drawn = made_before(&asked);
+    use_effect_with(
+        (asked, drawn.is_some()),
+        move |(asked, is_made): &(Asked, bool)| {
             let gone = Rc::new(Cell::new(false));
-            let stopped = gone.clone();
-            spawn_local(async move {
-                if let Some(sampled) = sample(&key.0, key.1, &stopped).await {
-                    made.set(Some((key, Rc::new(sampled))));
-                }
-            });
+            if !is_made {
+                let (asked, stopped) = (asked.clone(), gone.clone());
+                spawn_local(async move {
+                    if let Some(sampled) = sample(&asked.0, asked.1, &stopped).await {
+                        LAST.set(Some((asked, Rc::new(sampled))));
+                        complete.force_update();
+                    }
+                });
+            }
             move || gone.set(true)
-        }
-    });
-    made.as_ref()
-        .filter(|(key, _)| key.0 == *plan && key.1 == units)
-        .map(|(_, drawn)| drawn.clone())
+        },
+    );
+    drawn
 }
 
 /// Samples a plan in stretches; nothing where it was stopped on the way.

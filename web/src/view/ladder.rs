@@ -143,7 +143,7 @@ pub fn picture(plan: &Plan, sampled: &Sampled, method: Method, units: Units, now
         .samples
         .iter()
         .flat_map(|rung| Method::ALL.map(|method| pressure(rung.of(method).pressure)));
-    let (scale, ticks) = Scale::round(all.chain([need]), 4);
+    let (scale, ticks) = Scale::round(all.chain([need]), 3);
     let place = |number: f64| Some(outdoor.place(number)).filter(|at| outdoor.holds(*at));
     let limit = plan.hold.of(method).value;
     let low = plan.input.outdoor_low;
