@@ -69,6 +69,13 @@ async fn each_bad_answer_is_told_at_its_field_and_kept() -> Result<(), Failure> 
         .await?;
     }
 
+    page.type_into("#answer-known_outdoor", "130").await?;
+    page.type_into("#answer-over_ambient", "70").await?;
+    page.until_text("#error-over_ambient", "condenses only up to")
+        .await?;
+    assert_eq!(page.value("#answer-over_ambient").await?, "70");
+    page.type_into("#answer-over_ambient", "").await?;
+
     page.choose("#answer-refrigerant", "blend").await?;
     for typed in ["R-9999", "R-32/R-1234yf 60/30", "water"] {
         page.type_into("#answer-refrigerant", typed).await?;
@@ -106,4 +113,40 @@ async fn both_ways_of_rating_are_told_apart() -> Result<(), Failure> {
     )
     .await?;
     page.close().await
+}
+
+#[tokio::test]
+async fn the_field_in_use_is_never_hidden() -> Result<(), Failure> {
+    let server = Server::start()?;
+    let driver = Driver::start()?;
+    let phone = Profile::new()?;
+    // The second one is what a keyboard leaves of a phone.
+    for screen in [
+        Screen::PHONE,
+        Screen {
+            width: 360,
+            height: 330,
+        },
+    ] {
+        let page = Page::open(&driver, &phone, screen).await?;
+        page.go(&server.address()).await?;
+        page.touch("New site").await?;
+        page.touch("Add a system").await?;
+        page.type_into("#answer-system-name", "Split").await?;
+        for step in 0..40 {
+            page.press("\u{e004}").await?;
+            let hidden = page
+                .script(
+                    "const used = document.activeElement;
+                     const box = used.getBoundingClientRect();
+                     const seen = document.elementFromPoint(box.x + box.width / 2, box.y + box.height / 2);
+                     return used === document.body || used.contains(seen) ? '' : used.outerHTML",
+                    Vec::new(),
+                )
+                .await?;
+            assert_eq!(hidden, "", "{screen:?}, step {step}");
+        }
+        page.close().await?;
+    }
+    Ok(())
 }

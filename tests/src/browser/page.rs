@@ -209,6 +209,11 @@ impl Page {
         Ok(())
     }
 
+    /// Presses a key where the focus is.
+    pub async fn press(&self, key: &str) -> Result<(), Failure> {
+        Ok(self.client.active_element().await?.send_keys(key).await?)
+    }
+
     /// Pastes into a field what was copied, and tells what came.
     pub async fn pasted(&self, css: &str) -> Result<String, Failure> {
         self.type_into(css, "").await?;
