@@ -79,17 +79,26 @@ fn compare(kept: &Path, fresh: &Path, found: &mut Vec<String>) -> Result<(), Err
     if old == new {
         return Ok(());
     }
-    let parsed = |text: &str| -> Option<Vec<Value>> {
-        serde_json::Deserializer::from_str(text)
-            .into_iter()
-            .collect::<Result<_, _>>()
-            .ok()
-    };
-    match (parsed(&old), parsed(&new)) {
-        (Some(old), Some(new)) => differences(&Value::Array(old), &Value::Array(new), &name, found),
+    match (parsed(&name, &old), parsed(&name, &new)) {
+        (Some(old), Some(new)) => differences(&old, &new, &name, found),
         _ => found.push(format!("  {name} differs")),
     }
     Ok(())
+}
+
+/// A file as values: JSON by its own form, anything else as lines of cells parted by commas.
+fn parsed(name: &str, text: &str) -> Option<Value> {
+    if name.ends_with(".json") {
+        return serde_json::from_str(text).ok();
+    }
+    let cell = |cell: &str| match cell.trim().parse::<f64>() {
+        Ok(number) => number.into(),
+        Err(_) => Value::from(cell),
+    };
+    let lines = text
+        .lines()
+        .map(|line| line.split(',').map(cell).collect::<Value>());
+    Some(lines.collect())
 }
 
 /// Numbers may differ in their last digits from one processor to another, and by what an outside root finder leaves open.
@@ -136,6 +145,22 @@ mod tests {
         let mut found = Vec::new();
         differences(&parse(old), &parse(new), "x", &mut found);
         found.len()
+    }
+
+    #[test]
+    fn cells_of_a_table_are_numbers() {
+        let mut found = Vec::new();
+        let table = |text| parsed("x.csv", text).unwrap();
+        differences(
+            &table("a,1.0\nb,2.0"),
+            &table("a,1.0000000000001\nb,2.0"),
+            "x",
+            &mut found,
+        );
+        assert_eq!(found.len(), 0);
+        differences(&table("a,1.0"), &table("a,1.001"), "x", &mut found);
+        differences(&table("a,1.0"), &table("b,1.0"), "x", &mut found);
+        assert_eq!(found.len(), 2);
     }
 
     #[test]
