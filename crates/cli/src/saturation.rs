@@ -113,6 +113,7 @@ fn read(
                 let tokens: Vec<&str> = Unit::of(kind).map(Unit::token).collect();
                 (t.unit_like)(&unit, &tokens.join(", "))
             }
+            NumberError::Ambiguous { whole, decimal } => (t.two_readings)(&whole, &decimal),
         };
         Error::Value { option, message }
     })?;

@@ -23,16 +23,24 @@ pub enum NumberError {
         /// What stood behind the number.
         unit: String,
     },
+    /// A lone comma in front of three digits, which parts thousands for some and decimals for others.
+    #[error("{whole} or {decimal}")]
+    Ambiguous {
+        /// The one reading, to type instead.
+        whole: String,
+        /// The other.
+        decimal: String,
+    },
 }
 
 /// Longer texts hold no number that a person means.
 const LONGEST: usize = 40;
 
-/// Reads a number with an optional unit of a kind: `12.5`, `12,5`, `105F`, `-18 °F`, `12 kW`, `1,250 cfm`, `1 250`.
+/// Reads a number with an optional unit of a kind: `12.5`, `12,5`, `105F`, `-18 °F`, `12 kW`, `1,250.5 cfm`, `1 250`.
 ///
-/// One comma or point is a decimal sign; a comma followed by exactly three digits, in front of a point or of another such
-/// group, parts thousands. A lone comma with three digits behind it, as in `1,250`, is read as thousands only where a second sign
-/// settles it, so it is a decimal sign here.
+/// One comma or point is a decimal sign; where both stand, or one of them more than once, the last is the decimal sign and the
+/// other parts groups of three, as a space does. A lone comma in front of three digits, as in `6,200`, means thousands to
+/// one person and a decimal to another: guessing would be off by a thousand unnoticed, so both readings are offered.
 ///
 /// # Errors
 /// [`NumberError`] for anything else; never panics.
@@ -47,12 +55,14 @@ pub fn parse(kind: Kind, text: &str) -> Result<Typed, NumberError> {
         .map(|c| match c {
             '\u{2212}' | '\u{2013}' => '-',
             '\u{a0}' | '\u{202f}' | '\u{2009}' => ' ',
+            // Keyboards have the ordinal sign and the ring where the degree sign is wanted.
+            '\u{ba}' | '\u{2da}' => '°',
             other => other,
         })
         .collect();
     let end = number_end(&text);
     let (digits, rest) = text.split_at(end);
-    let number = to_number(digits.trim_end()).ok_or(NumberError::NotANumber)?;
+    let number = to_number(digits.trim_end())?;
     let rest = rest.trim();
     if rest.is_empty() {
         return Ok(Typed { number, unit: None });
@@ -104,11 +114,48 @@ fn number_end(text: &str) -> usize {
     end
 }
 
-fn to_number(digits: &str) -> Option<f64> {
-    let plain: String = digits.chars().filter(|c| *c != ' ').collect();
+fn to_number(digits: &str) -> Result<f64, NumberError> {
+    if let Some(error) = two_readings(digits) {
+        return Err(error);
+    }
+    let normal = normal(digits).ok_or(NumberError::NotANumber)?;
+    match normal.parse::<f64>() {
+        Ok(number) if number.is_finite() => Ok(number),
+        _ => Err(NumberError::NotANumber),
+    }
+}
+
+/// The two readings of a lone comma in front of three digits. Nobody writes thousands behind a leading zero.
+fn two_readings(digits: &str) -> Option<NumberError> {
+    let (whole, fraction) = digits.split_once(',')?;
+    let first = whole.strip_prefix(['+', '-']).unwrap_or(whole);
+    let all_digits = |text: &str| text.bytes().all(|b| b.is_ascii_digit());
+    let is_group = fraction.len() == 3 && all_digits(fraction);
+    let is_lead = (1..=3).contains(&first.len()) && all_digits(first) && !first.starts_with('0');
+    (is_group && is_lead).then(|| NumberError::Ambiguous {
+        whole: format!("{whole}{fraction}"),
+        decimal: format!("{whole}.{fraction}")
+            .trim_end_matches('0')
+            .trim_end_matches('.')
+            .to_owned(),
+    })
+}
+
+/// The number as the standard library reads it.
+fn normal(digits: &str) -> Option<String> {
+    let sign_end = digits.len() - digits.trim_start_matches(['+', '-']).len();
+    let (sign, unsigned) = digits.split_at(sign_end);
+    let unsigned = unsigned.trim_start();
+    // Spaces part groups of three in front of the decimal sign, and nothing else.
+    let (whole, fraction) = unsigned.split_at(unsigned.find([',', '.']).unwrap_or(unsigned.len()));
+    let is_spaced = whole.contains(' ');
+    if fraction.contains(' ') || is_spaced && !in_groups(whole, ' ', '.') {
+        return None;
+    }
+    let plain = format!("{sign}{}", unsigned.replace(' ', ""));
     let commas = plain.matches(',').count();
     let points = plain.matches('.').count();
-    let normal = match (commas, points) {
+    Some(match (commas, points) {
         (0, _) => plain,
         (1, 0) => plain.replace(',', "."),
         // The sign that comes last is the decimal one; the other must part groups of three.
@@ -118,9 +165,7 @@ fn to_number(digits: &str) -> Option<f64> {
         (1, _) if in_groups(&plain, '.', ',') => plain.replace('.', "").replace(',', "."),
         (_, 0) if in_groups(&plain, ',', '.') => plain.replace(',', ""),
         _ => return None,
-    };
-    let number: f64 = normal.parse().ok()?;
-    number.is_finite().then_some(number)
+    })
 }
 
 fn in_groups(text: &str, group: char, decimal: char) -> bool {
@@ -147,10 +192,17 @@ mod tests {
             (" -18 ", -18.0),
             ("\u{2212}18", -18.0),
             ("+3", 3.0),
+            ("- 18", -18.0),
             ("1 250", 1250.0),
             ("1,250.5", 1250.5),
             ("1.250,5", 1250.5),
             ("1,250,000", 1_250_000.0),
+            ("1 250,5", 1250.5),
+            ("-12 345.25", -12_345.25),
+            ("0,125", 0.125),
+            ("12,50", 12.5),
+            ("1250,125", 1250.125),
+            ("1.250", 1.25),
             (".5", 0.5),
             ("1e3", 1000.0),
         ] {
@@ -164,6 +216,29 @@ mod tests {
         assert_eq!((typed.number, typed.unit), (105.0, Some(Unit::Fahrenheit)));
         let typed = parse(Kind::Power, "12 kW").unwrap();
         assert_eq!((typed.number, typed.unit), (12.0, Some(Unit::Kilowatt)));
+        for text in ["-18ºC", "-18 ˚C", "-18 ° C"] {
+            let typed = parse(Kind::Temperature, text).unwrap();
+            let read = (typed.number, typed.unit);
+            assert_eq!(read, (-18.0, Some(Unit::Celsius)), "{text}");
+        }
+    }
+
+    #[test]
+    fn a_lone_comma_before_three_digits_is_not_guessed_at() {
+        for (text, whole, decimal) in [
+            ("6,200", "6200", "6.2"),
+            ("6,200 ft", "6200", "6.2"),
+            ("-1,075", "-1075", "-1.075"),
+            ("36,000", "36000", "36"),
+        ] {
+            let (whole, decimal) = (whole.to_owned(), decimal.to_owned());
+            let wanted = Err(NumberError::Ambiguous { whole, decimal });
+            assert_eq!(
+                parse(Kind::Elevation, text).map(|typed| typed.number),
+                wanted,
+                "{text}"
+            );
+        }
     }
 
     #[test]
@@ -178,6 +253,11 @@ mod tests {
             "--3",
             "1.2.3",
             "3-4",
+            "3 4",
+            "12 34",
+            "1.2 5",
+            "1234 567",
+            "1 2500",
             ",",
             "-",
             &"9".repeat(400),

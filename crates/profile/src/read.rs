@@ -30,6 +30,14 @@ pub enum Problem {
         /// The kind of unit that goes with the field.
         kind: Kind,
     },
+    /// A number that can be read in two ways, a thousand apart.
+    #[error("either {whole} or {decimal}")]
+    Ambiguous {
+        /// The one reading, to type instead.
+        whole: String,
+        /// The other.
+        decimal: String,
+    },
     /// A count that is not whole.
     #[error("not a whole number")]
     NotWhole,
@@ -269,6 +277,7 @@ fn read_quantity(field: Field, entry: &Entry) -> Result<Quantity, Problem> {
             typed: entry.typed.clone(),
         },
         NumberError::UnknownUnit { unit } => Problem::UnknownUnit { unit, kind },
+        NumberError::Ambiguous { whole, decimal } => Problem::Ambiguous { whole, decimal },
     })?;
     let beside = entry.unit.as_deref().unwrap_or_default();
     let unit = match typed.unit {
@@ -287,8 +296,20 @@ fn read_quantity(field: Field, entry: &Entry) -> Result<Quantity, Problem> {
     }
     // No field takes a pressure, so no atmosphere comes in.
     let quantity = unit.quantity(typed.number, Pressure::new::<pascal>(0.0));
+    let quantity = settled(field, quantity);
     field.check(quantity)?;
     Ok(quantity)
+}
+
+/// A bound of the field's range typed in another unit, such as 86 °F for 30 °C, can miss it by the last digit of a double.
+fn settled(field: Field, quantity: Quantity) -> Quantity {
+    let is_at = |bound: &Quantity| {
+        let (value, bound) = (quantity.si(), bound.si());
+        (value - bound).abs() <= 1e-12 * bound.abs()
+    };
+    let bounds = field.range().map(|(low, high)| [low, high]);
+    let mut bounds = bounds.into_iter().flatten();
+    bounds.find(is_at).unwrap_or(quantity)
 }
 
 macro_rules! take {

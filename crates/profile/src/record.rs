@@ -12,10 +12,14 @@ pub const VERSION: u32 = 1;
 #[derive(Clone, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
 pub struct Entry {
     /// The text, or the key of a choice.
+    #[serde(default)]
     pub typed: String,
     /// The unit that stood beside the field, as a token of [`Unit`](crate::Unit).
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub unit: Option<String>,
+    /// What a newer version keeps here and this one does not know.
+    #[serde(flatten)]
+    pub other: BTreeMap<String, serde_json::Value>,
 }
 
 impl Entry {
@@ -23,7 +27,7 @@ impl Entry {
     pub fn new(typed: impl Into<String>) -> Self {
         Self {
             typed: typed.into(),
-            unit: None,
+            ..Self::default()
         }
     }
 
@@ -32,6 +36,7 @@ impl Entry {
         Self {
             typed: typed.into(),
             unit: Some(unit.into()),
+            ..Self::default()
         }
     }
 
@@ -82,9 +87,10 @@ impl System {
         self.entries.get(field.key())
     }
 
-    /// Keeps what was typed at a field; a blank entry without a unit is forgotten.
+    /// Keeps what was typed at a field; an entry that holds nothing is forgotten. What a newer version knew of the answer before it goes
+    /// with that answer.
     pub fn set(&mut self, field: Field, entry: Entry) {
-        if entry.typed.is_empty() && entry.unit.is_none() {
+        if entry == Entry::default() {
             self.entries.remove(field.key());
         } else {
             self.entries.insert(field.key().to_owned(), entry);
@@ -193,14 +199,20 @@ mod tests {
 
     #[test]
     fn what_a_newer_version_keeps_survives() {
-        let text =
-            r#"{"version":7,"id":"x","name":"n","entries":{"spin":{"typed":"1"}},"photos":[1,2]}"#;
+        let text = r#"{"version":7,"id":"x","name":"n","entries":{"spin":{"typed":"1"},"voltage":{"typed":"230","unit":"V","measured":{"by":"clamp"}}},"photos":[1,2]}"#;
         let system = System::from_json(text).unwrap();
         let back: serde_json::Value = serde_json::from_str(&system.to_json().unwrap()).unwrap();
         assert_eq!(
             back,
             serde_json::from_str::<serde_json::Value>(text).unwrap()
         );
+    }
+
+    #[test]
+    fn an_entry_in_which_nothing_was_typed_is_blank() {
+        let text = r#"{"version":7,"entries":{"voltage":{"measured":230}}}"#;
+        let system = System::from_json(text).unwrap();
+        assert!(system.entry(Field::Voltage).unwrap().is_blank());
     }
 
     #[test]

@@ -131,13 +131,13 @@ units! {
 const BTU: f64 = 1_055.055_852_62;
 
 impl Unit {
-    /// The unit of a kind that is written like this, in any case.
+    /// The unit of a kind that is written like this, in any case, however spaced.
     pub fn parse(kind: Kind, written: &str) -> Option<Self> {
-        let written = written.trim();
+        let written = closed_up(written);
         Self::of(kind).find(|unit| {
             std::iter::once(&unit.token())
                 .chain(unit.aliases())
-                .any(|name| name.eq_ignore_ascii_case(written))
+                .any(|name| closed_up(name).eq_ignore_ascii_case(&written))
         })
     }
 
@@ -224,6 +224,11 @@ impl Unit {
     fn scale(self, atmosphere: Pressure, zero: f64) -> f64 {
         self.quantity(1000.0, atmosphere).si() / 1000.0 - zero / 1000.0
     }
+}
+
+/// Without spaces, which people leave out and put in as they like.
+fn closed_up(text: &str) -> String {
+    text.chars().filter(|c| !c.is_whitespace()).collect()
 }
 
 #[cfg(test)]

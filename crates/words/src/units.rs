@@ -113,6 +113,34 @@ impl Units {
         }
     }
 
+    /// The least value that is allowed, for a sentence: rounded up, so that what is written is allowed itself.
+    pub fn at_least(self, quantity: &Quantity, atmosphere: Pressure) -> Shown {
+        self.bound(quantity, atmosphere, f64::ceil)
+    }
+
+    /// The largest value that is allowed, for a sentence: rounded down.
+    pub fn at_most(self, quantity: &Quantity, atmosphere: Pressure) -> Shown {
+        self.bound(quantity, atmosphere, f64::floor)
+    }
+
+    fn bound(self, quantity: &Quantity, atmosphere: Pressure, round: fn(f64) -> f64) -> Shown {
+        let (number, figures, unit) = self.written(quantity, atmosphere);
+        let decimals = match (quantity, figures) {
+            (Quantity::Temperature(_) | Quantity::Difference(_), _) => 0,
+            (_, Figures::Decimals(decimals)) => decimals as i32,
+            (_, Figures::Significant(figures)) => decimals_of(number, figures),
+        };
+        let scale = 10f64.powi(decimals);
+        let (scaled, nearest) = (number * scale, (number * scale).round());
+        // What a change of units has left a last digit off is that number.
+        let is_nearest = (scaled - nearest).abs() <= 1e-9 * nearest.abs().max(1.0);
+        let rounded = if is_nearest { nearest } else { round(scaled) };
+        Shown {
+            number: decimal(rounded / scale, usize::try_from(decimals).unwrap_or(0)),
+            unit,
+        }
+    }
+
     /// The pressure of the air itself, absolute: finer than a head pressure is read.
     pub fn air(self, pressure: Pressure) -> Shown {
         let (unit, decimals) = match self.pressure {
@@ -202,14 +230,22 @@ fn decimal(number: f64, decimals: usize) -> String {
 }
 
 fn significant(number: f64, figures: i32) -> String {
+    let decimals = decimals_of(number, figures);
+    let step = 10f64.powi(-decimals);
+    decimal(
+        (number / step).round() * step,
+        usize::try_from(decimals).unwrap_or(0),
+    )
+}
+
+/// Decimals that show this many figures; below zero where whole digits are left out.
+fn decimals_of(number: f64, figures: i32) -> i32 {
     if number == 0.0 || !number.is_finite() {
-        return decimal(number, 0);
+        return 0;
     }
     // Log of a finite number other than zero lies between -324 and 309.
     let magnitude = number.abs().log10().floor() as i32;
-    let step = 10f64.powi(magnitude + 1 - figures);
-    let decimals = usize::try_from(figures - 1 - magnitude).unwrap_or(0);
-    decimal((number / step).round() * step, decimals)
+    figures - 1 - magnitude
 }
 
 /// A true minus sign, and a thin gap between thousands from five figures on.

@@ -183,7 +183,7 @@ impl Form {
         let own_unit = self.units.unit(Kind::Power).token();
         let turn = self.edit(move |system, _| {
             // The number goes along: it was read off the same plate.
-            let Entry { typed, unit } = system.entry(this).cloned().unwrap_or_default();
+            let Entry { typed, unit, .. } = system.entry(this).cloned().unwrap_or_default();
             system.set(this, Entry::default());
             system.set(
                 other,

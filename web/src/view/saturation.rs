@@ -171,5 +171,6 @@ fn read(kind: Kind, text: &str, beside: Unit) -> Result<(Unit, f64), String> {
             let units: Vec<_> = Unit::of(kind).map(Unit::symbol).collect();
             Err((t.unit_like)(&unit, &units.join(", ")))
         }
+        Err(NumberError::Ambiguous { whole, decimal }) => Err((t.two_readings)(&whole, &decimal)),
     }
 }

@@ -96,6 +96,7 @@ fn kind_of(problem: &Problem) -> &'static str {
     match problem {
         Problem::Missing => "missing",
         Problem::NotANumber { .. } => "not_a_number",
+        Problem::Ambiguous { .. } => "ambiguous",
         Problem::UnknownUnit { .. } => "unknown_unit",
         Problem::NotWhole => "not_whole",
         Problem::UnknownChoice { .. } => "unknown_choice",

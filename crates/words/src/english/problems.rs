@@ -9,7 +9,7 @@ use winterset_profile::{Kind, Problem, Unit};
 use winterset_refrigerant::{Error, Quantity as Property};
 
 use super::screen::SCREEN;
-use crate::units::Units;
+use crate::units::{Shown, Units};
 
 pub(super) fn problem(field: Field, problem: &Problem, units: Units) -> String {
     match problem {
@@ -35,6 +35,7 @@ pub(super) fn problem(field: Field, problem: &Problem, units: Units) -> String {
                 _ => format!("“{unit}” is not a unit here. Use {}.", allowed.join(", ")),
             }
         }
+        Problem::Ambiguous { whole, decimal } => (SCREEN.two_readings)(whole, decimal),
         Problem::NotWhole => "Enter a whole number.".to_owned(),
         Problem::UnknownChoice { .. } => "Choose one of the answers offered.".to_owned(),
         Problem::UnknownRefrigerant { typed } => format!(
@@ -59,15 +60,12 @@ fn calc_problem(field: Field, problem: &CalcProblem, units: Units) -> String {
             .show(&quantity, Pressure::new::<pascal>(0.0))
             .to_string()
     };
-    let brief = |quantity: Quantity| {
-        units
-            .brief(&quantity, Pressure::new::<pascal>(0.0))
-            .to_string()
-    };
+    // No field takes a pressure, so no atmosphere comes in.
+    let nothing = Pressure::new::<pascal>(0.0);
+    let at_least = |quantity: Quantity| units.at_least(&quantity, nothing).to_string();
+    let at_most = |quantity: Quantity| units.at_most(&quantity, nothing).to_string();
     match problem {
-        CalcProblem::OutOfRange { low, high } => {
-            format!("Enter a value from {} to {}.", brief(*low), brief(*high))
-        }
+        CalcProblem::OutOfRange { low, high } => (SCREEN.from_to)(&at_least(*low), &at_most(*high)),
         CalcProblem::AboveCritical {
             condensing,
             highest,
@@ -85,11 +83,11 @@ fn calc_problem(field: Field, problem: &CalcProblem, units: Units) -> String {
         }
         CalcProblem::EvaporatingAboveCondensing { highest } => format!(
             "Evaporating must lie below condensing. Enter at most {}.",
-            show(Quantity::Temperature(*highest))
+            at_most(Quantity::Temperature(*highest))
         ),
         CalcProblem::TooLittleAir { lowest } => format!(
             "This little air cannot carry the heat at that difference. Enter at least {}, or check the capacity and the difference.",
-            show(Quantity::Airflow(*lowest))
+            at_least(Quantity::Airflow(*lowest))
         ),
         CalcProblem::NoSynchronousSpeed { synchronous } => format!(
             "No induction motor on this supply runs at that speed. The synchronous speed above it is {}; enter a nameplate speed a little below a synchronous speed.",
@@ -148,15 +146,16 @@ fn cut(typed: &str) -> String {
 }
 
 pub(super) fn refused(error: &Error, units: Units, atmosphere: Pressure) -> String {
-    let write = |quantity: Property, value: f64| {
-        let quantity = match quantity {
+    type Write = fn(Units, &Quantity, Pressure) -> Shown;
+    let write = |how: Write, property: Property, value: f64| {
+        let quantity = match property {
             Property::Temperature => {
                 Quantity::Temperature(ThermodynamicTemperature::new::<kelvin>(value))
             }
             Property::Pressure => Quantity::Pressure(Pressure::new::<pascal>(value)),
-            _ => return format!("{value} {}", quantity.unit()),
+            _ => return format!("{value} {}", property.unit()),
         };
-        units.show(&quantity, atmosphere).to_string()
+        how(units, &quantity, atmosphere).to_string()
     };
     match *error {
         Error::OutOfRange {
@@ -164,10 +163,13 @@ pub(super) fn refused(error: &Error, units: Units, atmosphere: Pressure) -> Stri
             low,
             high,
             ..
-        } => (SCREEN.from_to)(&write(quantity, low), &write(quantity, high)),
+        } => (SCREEN.from_to)(
+            &write(Units::at_least, quantity, low),
+            &write(Units::at_most, quantity, high),
+        ),
         Error::AboveCritical {
             quantity, highest, ..
-        } => (SCREEN.below_critical)(&write(quantity, highest)),
+        } => (SCREEN.below_critical)(&write(Units::show, quantity, highest)),
         ref error => error.to_string(),
     }
 }

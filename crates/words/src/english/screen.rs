@@ -167,6 +167,7 @@ pub struct Screen {
     pub fan_summary: fn(&str) -> String,
     pub number_like: fn(&str) -> String,
     pub unit_like: fn(&str, &str) -> String,
+    pub two_readings: fn(&str, &str) -> String,
     pub from_to: fn(&str, &str) -> String,
     pub below_critical: fn(&str) -> String,
     pub above_vacuum: &'static str,
@@ -355,6 +356,9 @@ pub static SCREEN: Screen = Screen {
     },
     number_like: |example| format!("Enter a number, such as {example}."),
     unit_like: |unit, units| format!("“{unit}” is not a unit here. Use {units}."),
+    two_readings: |whole, decimal| {
+        format!("This can be read as {whole} or as {decimal}. Enter the one you mean like that.")
+    },
     from_to: |low, high| format!("Enter a value from {low} to {high}."),
     below_critical: |highest| {
         format!("Above {highest} liquid and vapour are one. Enter a lower value.")
