@@ -41,7 +41,7 @@ pub enum Error {
         /// The file.
         path: PathBuf,
         /// What is wrong with it.
-        source: winterset_profile::Migration,
+        source: crate::batch::WireError,
     },
     /// Fields of a record are missing or wrong, one a line.
     #[error("{}", .0.join("\n"))]
@@ -49,4 +49,18 @@ pub enum Error {
     /// Standard input or output broke off.
     #[error("{0}")]
     Stream(#[from] std::io::Error),
+}
+
+impl Error {
+    /// What the program ends with: 2 where the command line makes no sense, 1 where there is no answer to it.
+    pub fn exit_code(&self) -> u8 {
+        match self {
+            Error::Arguments(_) | Error::Wanted(_) | Error::Stray { .. } => 2,
+            Error::Value { .. }
+            | Error::File { .. }
+            | Error::Record { .. }
+            | Error::Fields(_)
+            | Error::Stream(_) => 1,
+        }
+    }
 }

@@ -2,19 +2,18 @@
 
 use std::path::Path;
 
-use winterset_profile::System;
 use winterset_words::{Language, Units};
 
 use crate::error::Error;
-use crate::output;
 use crate::report::Report;
+use crate::{batch, output};
 
 pub fn print(file: &Path, units: Units) -> Result<(), Error> {
-    let text = std::fs::read_to_string(file).map_err(|source| Error::File {
+    let text = std::fs::read(file).map_err(|source| Error::File {
         path: file.to_owned(),
         source,
     })?;
-    let system = System::from_json(&text).map_err(|source| Error::Record {
+    let system = batch::system(&text).map_err(|source| Error::Record {
         path: file.to_owned(),
         source,
     })?;

@@ -224,6 +224,13 @@ fn a_bad_line_is_answered_and_the_rest_still_are() {
         ),
         (with_entries(r#""fans":{"typed":2}"#), "bad_form", "fans"),
         (with_entries(r#""fans":{"unit":""}"#), "missing", "fans"),
+        (
+            with_entries(
+                r#""refrigerant":{"typed":"R-134a"},"cooling_capacity":{"typed":"9","unit":"kW"},"outdoor_low":{"typed":"-9","unit":"C"},"elevation":{"typed":"6,200","unit":"ft"}"#,
+            ),
+            "ambiguous",
+            "elevation",
+        ),
         (with_entries(""), "missing", "refrigerant"),
     ];
     let mut input = good.clone().into_bytes();
@@ -272,6 +279,21 @@ fn a_record_of_a_newer_version_is_read_as_far_as_it_is_understood() {
         answer(&json!({"plan": {"system": newer}})),
         answer(&json!({"plan": {"system": system("radio-hut")}}))
     );
+}
+
+#[test]
+fn a_null_in_a_record_counts_as_left_out() {
+    let mut record = system("radio-hut");
+    let entries = record["entries"].as_object_mut().unwrap();
+    entries.remove("elevation");
+    let wanted = answer(&json!({"plan": {"system": record}}));
+    assert!(wanted.get("error").is_none(), "{wanted}");
+    for key in ["version", "id", "name"] {
+        record[key] = Value::Null;
+    }
+    record["entries"]["elevation"] = Value::Null;
+    record["entries"]["fans"]["unit"] = Value::Null;
+    assert_eq!(answer(&json!({"plan": {"system": record}})), wanted);
 }
 
 #[test]

@@ -42,16 +42,15 @@ fn glide_is_said_where_there_is_one() {
 fn what_is_wrong_on_the_command_line_is_said() {
     for (arguments, wrong) in [
         ("saturation R-454B --temperature lukewarm", "--temperature"),
+        (
+            "saturation R-454B --temperature 1C --elevation 6,200ft",
+            "6200 or as 6.2",
+        ),
         ("saturation R-454B --temperature 105psig", "--temperature"),
         ("saturation R-454B --temperature 400F", "--temperature"),
         ("saturation R-454B --pressure -20psig", "--pressure"),
         ("saturation R-454B --pressure 9000psig", "--pressure"),
         ("saturation R-454B --pressure 9kW", "kW"),
-        ("saturation R-454B", "--temperature"),
-        (
-            "saturation R-454B --temperature 1C --pressure 2bar",
-            "either",
-        ),
         (
             "saturation R-454B --temperature 1C --elevation 90km",
             "--elevation",
@@ -66,21 +65,38 @@ fn what_is_wrong_on_the_command_line_is_said() {
         ),
         ("saturation R-9999 --temperature 1C", "R-9999"),
         ("saturation R-32/R-125 --temperature 1C", "R-32/R-125"),
+        ("plan no-such-file.json", "no-such-file.json"),
+    ] {
+        assert_refused(arguments, 1, wrong);
+    }
+}
+
+#[test]
+fn a_command_line_that_makes_no_sense_is_told_from_a_question_without_an_answer() {
+    for (arguments, wrong) in [
+        ("saturation R-454B", "--temperature"),
+        (
+            "saturation R-454B --temperature 1C --pressure 2bar",
+            "either",
+        ),
+        ("saturation R-454B --temprature 1C", "--temprature"),
         ("saturation", "refrigerant"),
         ("plan", "file"),
-        ("plan no-such-file.json", "no-such-file.json"),
         ("plan a.json b.json", "b.json"),
         ("plan a.json --elevation 3m", "--elevation"),
         ("batch --units us", "--units"),
         ("guess", "batch"),
     ] {
-        let arguments: Vec<&str> = arguments.split(' ').collect();
-        let output = run(&arguments);
-        assert_eq!(output.status.code(), Some(1), "{arguments:?}");
-        assert!(output.stdout.is_empty(), "{arguments:?}");
-        let said = stderr(&output);
-        assert!(said.contains(wrong), "{arguments:?}: {said}");
+        assert_refused(arguments, 2, wrong);
     }
+}
+
+fn assert_refused(arguments: &str, code: i32, wrong: &str) {
+    let output = run(&arguments.split(' ').collect::<Vec<_>>());
+    assert_eq!(output.status.code(), Some(code), "{arguments}");
+    assert!(output.stdout.is_empty(), "{arguments}");
+    let said = stderr(&output);
+    assert!(said.contains(wrong), "{arguments}: {said}");
 }
 
 #[test]
@@ -133,6 +149,22 @@ fn every_wrong_field_of_a_record_is_said() {
     assert_eq!(said.lines().count(), 3, "{said}");
     for field in ["over_ambient: ", "fans: ", "outdoor_low: "] {
         assert!(said.lines().any(|line| line.starts_with(field)), "{said}");
+    }
+}
+
+/// A misspelt key would otherwise leave its field to what is usual.
+#[test]
+fn a_misspelt_key_of_a_file_is_said() {
+    let path = PathBuf::from(env!("CARGO_TARGET_TMPDIR")).join("misspelt.json");
+    let good = system("radio-hut").to_string();
+    for (right, wrong) in [("elevation", "elevatoin"), ("entries", "entires")] {
+        let quoted = |key: &str| format!("\"{key}\"");
+        fs::write(&path, good.replace(&quoted(right), &quoted(wrong))).unwrap();
+        let output = run(&["plan", path.to_str().unwrap()]);
+        assert_eq!(output.status.code(), Some(1));
+        let said = stderr(&output);
+        assert!(said.contains("misspelt.json"), "{said}");
+        assert!(said.contains(wrong), "{said}");
     }
 }
 

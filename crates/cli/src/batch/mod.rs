@@ -11,8 +11,10 @@ mod wire_error;
 
 use std::io::{BufRead, Write};
 
+use winterset_profile::System;
+
 use crate::error::Error;
-use wire_error::WireError;
+pub use wire_error::WireError;
 
 /// Answers every line until the input ends. A line that cannot be answered is answered by its error.
 pub fn run(mut input: impl BufRead, mut output: impl Write) -> Result<(), Error> {
@@ -35,6 +37,11 @@ pub fn run(mut input: impl BufRead, mut output: impl Write) -> Result<(), Error>
         output.write_all(b"\n")?;
         output.flush()?;
     }
+}
+
+/// A saved record of its own, taken as strictly as one in a request.
+pub fn system(text: &[u8]) -> Result<System, WireError> {
+    record::read(&json::read(text)?)
 }
 
 type Outcome<T> = Result<T, WireError>;

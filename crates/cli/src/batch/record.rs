@@ -1,7 +1,7 @@
-//! A saved record in a request.
+//! A saved record, in a request or in a file.
 //!
-//! The app keeps what a newer version wrote and passes over it. A script's misspelt key must not go unnoticed, so a record of
-//! a version that is known here may hold only what that version has.
+//! The app keeps what a newer version wrote and passes over it. A misspelt key must not go unnoticed, so a record of a version
+//! that is known here may hold only what that version has.
 
 use serde_json::Value;
 use winterset_calc::Field;
@@ -12,12 +12,23 @@ use super::{Outcome, WireError};
 
 /// The system of a record.
 pub fn read(record: &Value) -> Outcome<System> {
+    let record = &without_nulls(record);
     let is_newer = record["version"].as_u64() > Some(VERSION.into());
     if !is_newer {
         check(record)?;
     }
     System::from_json(&record.to_string())
         .map_err(|error| WireError::new("bad_form", "system", error.to_string()))
+}
+
+/// The record without the keys that count as left out.
+fn without_nulls(value: &Value) -> Value {
+    let Some(object) = value.as_object() else {
+        return value.clone();
+    };
+    let held = object.iter().filter(|(_, value)| !value.is_null());
+    held.map(|(key, value)| (key.clone(), without_nulls(value)))
+        .collect()
 }
 
 fn check(record: &Value) -> Outcome<()> {

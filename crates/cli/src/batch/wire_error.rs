@@ -6,7 +6,8 @@ use winterset_refrigerant::{Error as RefrigerantError, Quantity};
 use winterset_words::{Language, PressureUnit, TemperatureUnit, Units};
 
 /// What is wrong with a request.
-#[derive(Debug)]
+#[derive(Debug, thiserror::Error)]
+#[error("{field}{}{message}", if .field.is_empty() { "" } else { ": " })]
 pub struct WireError {
     kind: &'static str,
     field: String,
