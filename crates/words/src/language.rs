@@ -8,6 +8,7 @@ use winterset_calc::{Action, Basis, Caution, Field, Method, Plan, Rule, Verdict}
 use winterset_profile::{Problem, share::ShareError};
 use winterset_refrigerant::Error;
 
+use crate::screen::Screen;
 use crate::units::Units;
 
 /// The words round one field of the inputs.
@@ -39,6 +40,8 @@ pub struct Part {
 
 /// Everything that is said in one language. Only words here: values arrive typed and leave written in the [`Units`] given.
 pub trait Words: Sync {
+    /// The labels of the screens.
+    fn screen(&self) -> &'static Screen;
     /// The words round a field.
     fn field(&self, field: Field) -> FieldWords;
     /// What is usual at a field, for under the answer; `None` where nothing is.

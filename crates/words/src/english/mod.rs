@@ -4,7 +4,7 @@ mod fields;
 mod plan;
 mod problems;
 mod rules;
-pub mod screen;
+mod screen;
 
 use uom::si::f64::Pressure;
 use winterset_calc::input::Sensing;
@@ -15,6 +15,7 @@ use winterset_profile::{Problem, share::ShareError};
 use winterset_refrigerant::Error;
 
 use crate::language::{FieldWords, Part, RuleWords, Words};
+use crate::screen::Screen;
 use crate::units::Units;
 
 /// English.
@@ -22,6 +23,10 @@ use crate::units::Units;
 pub struct English;
 
 impl Words for English {
+    fn screen(&self) -> &'static Screen {
+        &screen::SCREEN
+    }
+
     fn field(&self, field: Field) -> FieldWords {
         fields::field(field)
     }
