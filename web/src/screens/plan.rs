@@ -166,6 +166,9 @@ fn whole(plan: &Plan, planned: &Planned, system: &System, here: &Here, units: Un
         <VerdictBlock number={plan::strong_number(plan, units)} enough={plan.verdict.is_enough()}
             sentence={words().verdict(plan.verdict, plan, units)}
             action={words().action(plan.verdict.action(plan.input.motor.value))} />
+        if plan.input.refrigerant.is_estimated() {
+            <p class="quiet" data-note="estimated">{ t.estimated }</p>
+        }
         <div class="buttons">
             <Go to={here.inputs()} class="button">
                 { if assumed == 0 { t.change_inputs.to_owned() } else { (t.replace_assumed)(assumed) } }

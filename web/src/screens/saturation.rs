@@ -48,6 +48,9 @@ pub fn SaturationScreen() -> Html {
             <Head title={t.saturation} />
             <Choose round={round("refrigerant", t.refrigerant, answered.refrigerant.clone())} choices={fields::refrigerants()}
                 chosen={sheet.refrigerant.clone()} choose={edit(|sheet, text| sheet.refrigerant = text)} />
+            if answered.estimated {
+                <p class="quiet" data-note="estimated">{ t.estimated }</p>
+            }
             <section class="part">
                 <h2>{ t.from_temperature }</h2>
                 <Number round={round("temperature", t.temperature, answered.at_temperature.clone().err())} signed=true

@@ -33,6 +33,8 @@ pub struct Sheet {
     pub at_pressure: Answered,
     /// What is wrong with the refrigerant.
     pub refrigerant: Option<String>,
+    /// Whether the answers are estimates.
+    pub estimated: bool,
     /// What is wrong with the elevation.
     pub elevation: Option<String>,
     /// The air that gauge pressure stands on.
@@ -55,11 +57,13 @@ pub fn answer(sheet: &SaturationSheet, units: Units) -> Sheet {
                 at_temperature: Ok(None),
                 at_pressure: Ok(None),
                 refrigerant: Some(said),
+                estimated: false,
                 elevation: elevation_error,
                 air,
             };
         }
     };
+    let estimated = refrigerant.is_estimated();
     let asked = Asked {
         refrigerant,
         atmosphere,
@@ -69,6 +73,7 @@ pub fn answer(sheet: &SaturationSheet, units: Units) -> Sheet {
         at_temperature: asked.at_temperature(&sheet.temperature),
         at_pressure: asked.at_pressure(&sheet.pressure),
         refrigerant: None,
+        estimated,
         elevation: elevation_error,
         air,
     }
