@@ -44,7 +44,13 @@ fn install(
         .args(["install", name, "--version", version, "--root"])
         .arg(&root)
         .arg("--target-dir")
-        .arg(project::tools().join("build"));
+        .arg(project::tools().join("build"))
+        // These tools wait for the compiler and not the other way round: built plainly they are there three times sooner.
+        .envs([
+            ("CARGO_PROFILE_RELEASE_LTO", "off"),
+            ("CARGO_PROFILE_RELEASE_CODEGEN_UNITS", "16"),
+            ("CARGO_PROFILE_RELEASE_OPT_LEVEL", "1"),
+        ]);
     if locked {
         command.arg("--locked");
     }
