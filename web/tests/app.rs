@@ -140,7 +140,7 @@ fn a_full_storage_is_said_and_the_change_stays_on_the_screen() {
             break;
         }
     }
-    let mut large = Site::new("large", &"y".repeat(1 << 20));
+    let mut large = Site::new("large", "y".repeat(1 << 20));
     large.systems.push(hut());
     let shelf = Rc::new(Shelf::load()).reduce(Act::AddSite(large));
     assert_eq!(
