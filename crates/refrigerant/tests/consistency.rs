@@ -457,3 +457,28 @@ fn every_blend_adds_up() {
     }
     assert!(four_hundreds >= 120, "{four_hundreds}");
 }
+
+/// Blends that nobody would charge, of fluids that hardly mix: either every point of the range has an answer, or the blend is refused.
+#[test]
+fn odd_blends_are_answered_or_refused() {
+    for parts in [
+        &[("R-152a", 0.138), ("R-13", 0.057), ("R-717", 0.805)][..],
+        &[("R-1150", 0.621), ("R-1270", 0.295), ("R-717", 0.084)],
+        &[("R-14", 0.757), ("R-113", 0.243)],
+        &[("R-600", 0.025), ("R-14", 0.072), ("R-23", 0.903)],
+        &[("R-744", 0.5), ("R-601", 0.5)],
+        &[("R-717", 0.5), ("R-290", 0.5)],
+        &[("R-23", 0.3), ("R-123", 0.3), ("R-600a", 0.4)],
+    ] {
+        match Refrigerant::blend(parts) {
+            Ok(blend) => {
+                for kelvins in grid(&blend, 60) {
+                    let bubble = blend.bubble_at_temperature(t(kelvins));
+                    let dew = blend.dew_at_temperature(t(kelvins));
+                    assert!(bubble.is_ok() && dew.is_ok(), "{blend:?} at {kelvins} K");
+                }
+            }
+            Err(error) => assert!(matches!(error, Error::NotConverged { .. }), "{error}"),
+        }
+    }
+}

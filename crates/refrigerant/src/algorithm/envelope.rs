@@ -14,6 +14,8 @@ use crate::model::mixture::Mixture;
 
 /// Step of D in the cold.
 const COARSE: f64 = 0.2;
+/// Most nodes of a curve; five times what the longest known one needs.
+const MOST_NODES: usize = 500;
 /// Nodes of D near the critical point. The last is the nearest for which an answer is given; for a pure fluid T is there about
 /// 2.5·10⁻⁵ below critical.
 const FINE: [f64; 14] = [
@@ -257,12 +259,15 @@ impl Curve {
 
         let mut here = nodes[0];
         while here.value[n + 1] > lowest.ln() {
+            if nodes.len() > MOST_NODES {
+                return Err(Stalled);
+            }
             match step(mixture, z, side, &here, here.d + COARSE) {
-                Ok(next) => {
+                Ok(next) if next.value[n + 1] < here.value[n + 1] => {
                     here = next;
                     nodes.push(here);
                 }
-                Err(Stalled) => {
+                _ => {
                     here = restart(mixture, z, side, &here)?;
                     join(mixture, z, side, &mut nodes, here);
                 }
@@ -395,7 +400,7 @@ fn join(mixture: &Mixture, z: &[f64], side: Side, nodes: &mut Vec<Node>, coldest
             (Some(_), None) => true,
             (None, _) => false,
         };
-        if !stable || t <= here.value[n + 1] {
+        if !stable || t <= here.value[n + 1] || branch.len() > MOST_NODES {
             break;
         }
         branch.push(next);
@@ -404,12 +409,14 @@ fn join(mixture: &Mixture, z: &[f64], side: Side, nodes: &mut Vec<Node>, coldest
     let meeting = here.value[n + 1];
     nodes.retain(|node| node.value[n + 1] > meeting);
     // Close nodes on the older branch too, so that the kink falls between near ones.
-    while let Some(next) = nodes
-        .last()
-        .and_then(|last| step(mixture, z, side, last, last.d + 0.1 * COARSE).ok())
-        .filter(|next| next.value[n + 1] > meeting)
-    {
-        nodes.push(next);
+    for _ in 0..20 {
+        let Some(last) = nodes.last() else { break };
+        match step(mixture, z, side, last, last.d + 0.1 * COARSE) {
+            Ok(next) if (meeting..last.value[n + 1]).contains(&next.value[n + 1]) => {
+                nodes.push(next);
+            }
+            _ => break,
+        }
     }
     nodes.extend(branch.into_iter().rev());
 }
