@@ -28,13 +28,15 @@ fn move_loader(staging: &Path) -> Result<(), Error> {
     let page = std::fs::read_to_string(&index).map_err(Error::at(&index))?;
     let (page, loader) = extract_loader(&page)?;
     let name = format!("start-{}.js", &hex(&Sha256::digest(&loader))[..16]);
-    let page = page.replace(LOADER_MARK, &name);
+    // Trunk says what every other address of the page stands on.
+    let base = std::env::var("TRUNK_PUBLIC_URL").unwrap_or_else(|_| "./".to_owned());
+    let page = page.replace(LOADER_MARK, &format!("{base}{name}"));
     let file = staging.join(&name);
     std::fs::write(&file, loader).map_err(Error::at(&file))?;
     std::fs::write(&index, page).map_err(Error::at(&index))
 }
 
-/// Stands for the loader's name until that is known.
+/// Stands for the loader's address until that is known.
 const LOADER_MARK: &str = "{loader}";
 
 /// The page with a reference in place of the inline loader and without nonces, and the loader.
@@ -54,8 +56,7 @@ fn extract_loader(page: &str) -> Result<(String, String), Error> {
     {
         return Err(missing("a page without other scripts or styles in it"));
     }
-    // Relative like every other address of the page.
-    let reference = format!("<script type=\"module\" src=\"./{LOADER_MARK}\">");
+    let reference = format!("<script type=\"module\" src=\"{LOADER_MARK}\">");
     Ok((format!("{}{reference}{rest}", &page[..open]), loader))
 }
 
@@ -121,7 +122,7 @@ mod tests {
     fn the_loader_leaves_the_page() {
         let (page, loader) = extract_loader(PAGE).unwrap();
         assert_eq!(loader, "import init from './a.js';\n");
-        assert!(page.contains("<script type=\"module\" src=\"./{loader}\"></script>"));
+        assert!(page.contains("<script type=\"module\" src=\"{loader}\"></script>"));
         assert!(!page.contains("nonce"));
         assert!(page.contains("integrity=\"y\""));
     }
