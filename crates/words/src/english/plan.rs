@@ -16,48 +16,46 @@ pub(super) fn verdict(verdict: Verdict, plan: &Plan, units: Units) -> String {
             .brief(&Quantity::Temperature(temperature), plan.atmosphere.value)
             .to_string()
     };
-    match verdict {
-        Verdict::NotNeeded { limit, low } => format!(
-            "Not needed: with the fan at full speed head pressure holds to {}; this site sees {}.",
-            show(limit),
-            show(low)
-        ),
-        Verdict::Holds { limit, low } => match plan.input.motor.value {
-            MotorKind::PermanentSplitCapacitor | MotorKind::ShadedPole => format!(
-                "Holds to {} with the values below; this site sees {}.",
+    let (limit, low, holds) = match verdict {
+        Verdict::NotNeeded { limit, low } => {
+            return format!(
+                "Not needed: with the fan at full speed head pressure holds to {}; this site sees {}.",
                 show(limit),
                 show(low)
-            ),
-            motor => format!(
-                "{} Driven as it asks, it holds to {}; this site sees {}.",
-                refuses(motor),
-                show(limit),
-                show(low)
-            ),
-        },
-        Verdict::FallsShort { limit, low } => match plan.input.motor.value {
-            MotorKind::PermanentSplitCapacitor | MotorKind::ShadedPole => format!(
-                "Holds only to {} with the values below; this site sees {}.",
-                show(limit),
-                show(low)
-            ),
-            motor => format!(
-                "{} Driven as it asks, it holds only to {}; this site sees {}.",
-                refuses(motor),
-                show(limit),
-                show(low)
-            ),
-        },
+            );
+        }
+        Verdict::Holds { limit, low } => (limit, low, "holds to"),
+        Verdict::FallsShort { limit, low } => (limit, low, "holds only to"),
+    };
+    let (limit, low) = (show(limit), show(low));
+    match refusal(plan.input.motor.value) {
+        None => capital(&format!(
+            "{holds} {limit} with the values below; this site sees {low}."
+        )),
+        Some(refusal) => {
+            format!("{refusal} Driven as it asks, it {holds} {limit}; this site sees {low}.")
+        }
     }
 }
 
-fn refuses(motor: MotorKind) -> &'static str {
+/// A sentence with its capital letter.
+fn capital(sentence: &str) -> String {
+    let mut letters = sentence.chars();
+    letters.next().map_or_else(String::new, |first| {
+        first.to_uppercase().chain(letters).collect()
+    })
+}
+
+/// What a motor says to a phase-cut supply, where it refuses one.
+fn refusal(motor: MotorKind) -> Option<&'static str> {
     match motor {
         MotorKind::ElectronicallyCommutated => {
-            "An electronically commutated motor takes no voltage speed control."
+            Some("An electronically commutated motor takes no voltage speed control.")
         }
-        MotorKind::ThreePhase => "A three-phase motor takes no single-phase voltage speed control.",
-        MotorKind::PermanentSplitCapacitor | MotorKind::ShadedPole => "",
+        MotorKind::ThreePhase => {
+            Some("A three-phase motor takes no single-phase voltage speed control.")
+        }
+        MotorKind::PermanentSplitCapacitor | MotorKind::ShadedPole => None,
     }
 }
 
