@@ -12,12 +12,8 @@ use crate::setup::WebTools;
 
 /// Builds the app into `dist/`, unless what is there was built from the same sources for the same place.
 pub fn build(base_path: Option<&str>) -> Result<PathBuf, Error> {
-    if let Some(base) = base_path
-        && !(base.starts_with('/') && base.ends_with('/'))
-    {
-        return Err(Error::Usage {
-            wanted: "a base path that starts and ends with a slash, such as /some/folder/",
-        });
+    if let Some(base) = base_path {
+        check_base_path(base)?;
     }
     let stamp = stamp(base_path)?;
     let kept = project::target().join("dist.stamp");
@@ -45,6 +41,21 @@ pub fn build(base_path: Option<&str>) -> Result<PathBuf, Error> {
     )?;
     std::fs::write(&kept, stamp).map_err(Error::at(&kept))?;
     Ok(dist)
+}
+
+/// Refuses a base path that could not stand in an address as it is.
+pub fn check_base_path(base: &str) -> Result<(), Error> {
+    let plain = |byte: u8| byte.is_ascii_alphanumeric() || b"/-._~".contains(&byte);
+    if base.starts_with('/')
+        && base.ends_with('/')
+        && !base.contains("//")
+        && base.bytes().all(plain)
+    {
+        return Ok(());
+    }
+    Err(Error::Usage {
+        wanted: "a base path of letters, digits, - . _ ~ and slashes that starts and ends with a slash, such as /some/folder/",
+    })
 }
 
 /// A digest of everything that the app is built from.
