@@ -8,7 +8,7 @@ mod server;
 
 pub use driver::Driver;
 pub use page::{Page, Profile, Screen};
-pub use server::Server;
+pub use server::{Server, built};
 
 /// What stops a browser test.
 pub type Failure = Box<dyn std::error::Error + Send + Sync>;
