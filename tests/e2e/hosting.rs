@@ -3,7 +3,7 @@
 use std::path::Path;
 
 use serde_json::Value;
-use winterset_tests::browser::{Driver, Failure, Page, Profile, Screen, Server, built};
+use winterset_tests::browser::{Driver, Failure, Page, Profile, Screen, Server, built, told};
 
 #[tokio::test]
 async fn works_in_a_folder_of_a_host() -> Result<(), Failure> {
@@ -24,6 +24,24 @@ async fn works_in_a_folder_of_a_host() -> Result<(), Failure> {
         page.go(&format!("{}{address}", server.address())).await?;
         page.find("main").await?;
     }
+    page.close().await
+}
+
+#[tokio::test]
+async fn an_app_built_for_a_folder_finds_it_without_the_last_slash() -> Result<(), Failure> {
+    let base = told("WINTERSET_BASE_PATH")?;
+    let base = base.to_str().ok_or("the base path is no text")?;
+    let server = Server::of(Path::new(&told("WINTERSET_DIST_FOR_FOLDER")?), base)?;
+    let driver = Driver::start()?;
+    let phone = Profile::new()?;
+    let page = Page::open(&driver, &phone, Screen::PHONE).await?;
+    let bare = server.address().trim_end_matches('/').to_owned();
+    page.go(&format!("{bare}#/settings")).await?;
+    page.until_text("main", "Works offline now").await?;
+    assert_eq!(
+        page.address().await?,
+        format!("{}#/settings", server.address())
+    );
     page.close().await
 }
 

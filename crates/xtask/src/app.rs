@@ -10,19 +10,26 @@ use crate::project;
 use crate::run::{say, step};
 use crate::setup::WebTools;
 
-/// Builds the app into `dist/`, unless what is there was built from the same sources for the same place.
+/// Builds the app into `dist/`.
 pub fn build(base_path: Option<&str>) -> Result<PathBuf, Error> {
+    let dist = project::dist();
+    build_into(&dist, base_path)?;
+    Ok(dist)
+}
+
+/// Builds the app into a folder, unless what is there was built from the same sources for the same place.
+pub fn build_into(dist: &Path, base_path: Option<&str>) -> Result<(), Error> {
     if let Some(base) = base_path {
         check_base_path(base)?;
     }
     let stamp = stamp(base_path)?;
-    let kept = project::target().join("dist.stamp");
-    let dist = project::dist();
+    let name = dist.file_name().unwrap_or_default();
+    let kept = project::target().join(name).with_extension("stamp");
     if dist.join("index.html").exists()
         && std::fs::read_to_string(&kept).is_ok_and(|old| old == stamp)
     {
-        say("dist/ is up to date");
-        return Ok(dist);
+        say(&format!("{}/ is up to date", name.display()));
+        return Ok(());
     }
     let tools = WebTools::ready()?;
     let mut trunk = Command::new("trunk");
@@ -30,7 +37,8 @@ pub fn build(base_path: Option<&str>) -> Result<PathBuf, Error> {
     trunk
         .current_dir(project::root())
         .env("PATH", tools.search_path())
-        .args(["build", "--release"]);
+        .args(["build", "--release", "--dist"])
+        .arg(dist);
     if let Some(base) = base_path {
         trunk.args(["--public-url", base]);
     }
@@ -39,8 +47,7 @@ pub fn build(base_path: Option<&str>) -> Result<PathBuf, Error> {
         Some("cargo xtask build, and read what the compiler says above"),
         &mut trunk,
     )?;
-    std::fs::write(&kept, stamp).map_err(Error::at(&kept))?;
-    Ok(dist)
+    std::fs::write(&kept, stamp).map_err(Error::at(&kept))
 }
 
 /// Refuses a base path that could not stand in an address as it is.
