@@ -2,5 +2,6 @@
 #![allow(clippy::unwrap_used, clippy::panic)] // a broken step should stop its test
 
 mod answers;
+mod hosting;
 mod offline;
 mod winter;

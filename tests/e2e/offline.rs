@@ -22,6 +22,29 @@ async fn opens_without_a_server() -> Result<(), Failure> {
     let page = Page::open(&driver, &phone, Screen::PHONE).await?;
     page.go(&server.address()).await?;
     page.find("main").await?;
+    page.until_text("main", "Works offline now").await?;
+    page.close().await
+}
+
+#[tokio::test]
+async fn a_lost_file_is_fetched_again() -> Result<(), Failure> {
+    let mut server = Server::start()?;
+    let driver = Driver::start()?;
+    let phone = Profile::new()?;
+    let page = Page::open(&driver, &phone, Screen::PHONE).await?;
+    page.go(&server.address()).await?;
+    page.until_offline_ready().await?;
+    let lose = "return caches.keys().then(names => caches.open(names[0])).then(cache => cache.delete('manifest.webmanifest'))";
+
+    assert_eq!(page.script(lose, Vec::new()).await?, true);
+    page.reload().await?;
+    page.until_text("main", "Works offline now").await?;
+
+    assert_eq!(page.script(lose, Vec::new()).await?, true);
+    server.end()?;
+    page.go(&format!("{}#/settings", server.address())).await?;
+    page.reload().await?;
+    page.until_text("main", "could not be kept").await?;
     page.close().await
 }
 

@@ -1,10 +1,13 @@
 //! The service worker, which keeps the app's own files so that it opens with no network, seen from the page.
 
 use js_sys::Reflect;
-use serde::Serialize;
+use serde::{Deserialize, Serialize};
 use wasm_bindgen::prelude::*;
 use wasm_bindgen_futures::{JsFuture, spawn_local};
-use web_sys::{ServiceWorkerContainer, ServiceWorkerRegistration, ServiceWorkerState};
+use web_sys::{
+    MessageEvent, ServiceWorker, ServiceWorkerContainer, ServiceWorkerRegistration,
+    ServiceWorkerState,
+};
 use yew::Callback;
 
 /// What the page can say about working with no network.
@@ -27,8 +30,18 @@ pub enum Offline {
 #[derive(Serialize)]
 #[serde(tag = "kind", rename_all = "kebab-case")]
 enum Message {
+    /// Is every file kept?
+    Status,
     /// The new version takes over from the old one.
     TakeOver,
+}
+
+/// What the service worker answers.
+#[derive(Deserialize)]
+#[serde(tag = "kind", rename_all = "kebab-case")]
+enum Answer {
+    /// To [`Message::Status`].
+    Status { whole: bool },
 }
 
 fn container() -> Option<ServiceWorkerContainer> {
@@ -64,12 +77,35 @@ pub fn watch(told: Callback<Offline>) {
         .await
         .is_ok()
         {
-            told.emit(state(&container, &registration));
+            tell(&container, &registration, &told);
         }
     });
 }
 
-/// Tells again whenever a worker is found and whenever its state changes.
+/// Tells how it stands; what is said to be kept, the worker has counted.
+fn tell(
+    container: &ServiceWorkerContainer,
+    registration: &ServiceWorkerRegistration,
+    told: &Callback<Offline>,
+) {
+    match state(container, registration) {
+        Offline::Ready => {
+            if let Some(worker) = registration.active() {
+                say(&worker, &Message::Status);
+            }
+        }
+        other => told.emit(other),
+    }
+}
+
+fn say(worker: &ServiceWorker, message: &Message) {
+    if let Ok(message) = serde_wasm_bindgen::to_value(message) {
+        // A worker that is gone does not answer: what the page has said last stays.
+        let _ = worker.post_message(&message);
+    }
+}
+
+/// Tells again whenever a worker is found, whenever its state changes, and when it answers.
 fn follow(
     container: &ServiceWorkerContainer,
     registration: &ServiceWorkerRegistration,
@@ -78,15 +114,26 @@ fn follow(
     let again = {
         let (container, registration, told) =
             (container.clone(), registration.clone(), told.clone());
-        move || told.emit(state(&container, &registration))
+        move || tell(&container, &registration, &told)
     };
     let found = {
-        let registration = registration.clone();
+        let (registration, told) = (registration.clone(), told.clone());
         Closure::<dyn Fn()>::new(move || {
             let Some(worker) = registration.installing() else {
                 return;
             };
-            let changed = Closure::<dyn Fn()>::new(again.clone());
+            let changed = {
+                let (worker, registration) = (worker.clone(), registration.clone());
+                let (told, again) = (told.clone(), again.clone());
+                Closure::<dyn Fn()>::new(move || {
+                    let given_up = worker.state() == ServiceWorkerState::Redundant;
+                    if given_up && registration.active().is_none() {
+                        told.emit(Offline::Failed);
+                    } else {
+                        again();
+                    }
+                })
+            };
             worker.set_onstatechange(Some(changed.as_ref().unchecked_ref()));
             // Lives as long as the page: the worker may change state at any time.
             changed.forget();
@@ -94,6 +141,20 @@ fn follow(
     };
     registration.set_onupdatefound(Some(found.as_ref().unchecked_ref()));
     found.forget();
+    let answered = {
+        let (container, registration, told) =
+            (container.clone(), registration.clone(), told.clone());
+        Closure::<dyn Fn(MessageEvent)>::new(move |event: MessageEvent| {
+            if let Ok(Answer::Status { whole }) = serde_wasm_bindgen::from_value(event.data()) {
+                told.emit(match state(&container, &registration) {
+                    Offline::Ready if !whole => Offline::Failed,
+                    other => other,
+                });
+            }
+        })
+    };
+    container.set_onmessage(Some(answered.as_ref().unchecked_ref()));
+    answered.forget();
 }
 
 fn state(container: &ServiceWorkerContainer, registration: &ServiceWorkerRegistration) -> Offline {
@@ -123,12 +184,8 @@ pub fn take_over() {
         else {
             return;
         };
-        if let (Some(waiting), Ok(message)) = (
-            registration.waiting(),
-            serde_wasm_bindgen::to_value(&Message::TakeOver),
-        ) {
-            // Without an answer the old version goes on, and the offer stays on the screen.
-            let _ = waiting.post_message(&message);
+        if let Some(waiting) = registration.waiting() {
+            say(&waiting, &Message::TakeOver);
         }
     });
 }

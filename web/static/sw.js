@@ -1,7 +1,7 @@
 // Keeps the app's own files, whole and checked, so that it opens with no network. It knows nothing of what the app does.
 "use strict";
 
-// The build fills these two in: every file with the SHA-256 of its content, and a digest of that list.
+// The build fills these two in: every file with the SHA-256 of its content, and a digest of that list and of this program.
 const files = {};
 const version = "unbuilt";
 
@@ -16,8 +16,15 @@ self.addEventListener("fetch", (event) => {
   if (path !== undefined) event.respondWith(answer(event.request, path));
 });
 self.addEventListener("message", (event) => {
-  // A new version waits until a person asks for it: nothing changes under their hands.
-  if (event.data?.kind === "take-over") event.waitUntil(self.skipWaiting());
+  switch (event.data?.kind) {
+    // A new version waits until a person asks for it: nothing changes under their hands.
+    case "take-over":
+      event.waitUntil(self.skipWaiting());
+      break;
+    case "status":
+      event.waitUntil(tellStatus(event.source));
+      break;
+  }
 });
 
 // All or nothing: one file that does not arrive as built leaves the old version in place.
@@ -41,6 +48,17 @@ async function keep(cache, path, digest) {
   await cache.put(path, new Response(body, { headers: type ? { "content-type": type } : {} }));
 }
 
+// Whether every file is kept; one that has got lost since is fetched again where there is a network.
+async function tellStatus(asker) {
+  const cache = await caches.open(name);
+  const lost = [];
+  for (const path of Object.keys(files)) {
+    if ((await cache.match(path)) === undefined) lost.push(path);
+  }
+  const made = await Promise.allSettled(lost.map((path) => keep(cache, path, files[path])));
+  asker?.postMessage({ kind: "status", version, whole: made.every((one) => one.status === "fulfilled") });
+}
+
 async function dropOld() {
   for (const other of await caches.keys()) {
     if (other.startsWith(prefix) && other !== name) await caches.delete(other);
@@ -54,7 +72,7 @@ function pathOf(request) {
   const scope = new URL(self.registration.scope);
   const asked = new URL(request.url);
   if (asked.origin !== scope.origin || !asked.pathname.startsWith(scope.pathname)) return undefined;
-  const path = decodeURIComponent(asked.pathname.slice(scope.pathname.length));
+  const path = asked.pathname.slice(scope.pathname.length);
   if (path === "" && request.mode === "navigate") return page;
   return Object.hasOwn(files, path) ? path : undefined;
 }

@@ -10,23 +10,26 @@ use crate::project;
 use crate::run::{say, step};
 use crate::setup::WebTools;
 
-/// Builds the app into `dist/`, unless what is there was built from the same sources for the same place.
+/// Builds the app into `dist/`.
 pub fn build(base_path: Option<&str>) -> Result<PathBuf, Error> {
-    if let Some(base) = base_path
-        && !(base.starts_with('/') && base.ends_with('/'))
-    {
-        return Err(Error::Usage {
-            wanted: "a base path that starts and ends with a slash, such as /some/folder/",
-        });
+    let dist = project::dist();
+    build_into(&dist, base_path)?;
+    Ok(dist)
+}
+
+/// Builds the app into a folder, unless what is there was built from the same sources for the same place.
+pub fn build_into(dist: &Path, base_path: Option<&str>) -> Result<(), Error> {
+    if let Some(base) = base_path {
+        check_base_path(base)?;
     }
     let stamp = stamp(base_path)?;
-    let kept = project::target().join("dist.stamp");
-    let dist = project::dist();
+    let name = dist.file_name().unwrap_or_default();
+    let kept = project::target().join(name).with_extension("stamp");
     if dist.join("index.html").exists()
         && std::fs::read_to_string(&kept).is_ok_and(|old| old == stamp)
     {
-        say("dist/ is up to date");
-        return Ok(dist);
+        say(&format!("{}/ is up to date", name.display()));
+        return Ok(());
     }
     let tools = WebTools::ready()?;
     let mut trunk = Command::new("trunk");
@@ -34,7 +37,8 @@ pub fn build(base_path: Option<&str>) -> Result<PathBuf, Error> {
     trunk
         .current_dir(project::root())
         .env("PATH", tools.search_path())
-        .args(["build", "--release"]);
+        .args(["build", "--release", "--dist"])
+        .arg(dist);
     if let Some(base) = base_path {
         trunk.args(["--public-url", base]);
     }
@@ -43,8 +47,22 @@ pub fn build(base_path: Option<&str>) -> Result<PathBuf, Error> {
         Some("cargo xtask build, and read what the compiler says above"),
         &mut trunk,
     )?;
-    std::fs::write(&kept, stamp).map_err(Error::at(&kept))?;
-    Ok(dist)
+    std::fs::write(&kept, stamp).map_err(Error::at(&kept))
+}
+
+/// Refuses a base path that could not stand in an address as it is.
+pub fn check_base_path(base: &str) -> Result<(), Error> {
+    let plain = |byte: u8| byte.is_ascii_alphanumeric() || b"/-._~".contains(&byte);
+    if base.starts_with('/')
+        && base.ends_with('/')
+        && !base.contains("//")
+        && base.bytes().all(plain)
+    {
+        return Ok(());
+    }
+    Err(Error::Usage {
+        wanted: "a base path of letters, digits, - . _ ~ and slashes that starts and ends with a slash, such as /some/folder/",
+    })
 }
 
 /// A digest of everything that the app is built from.

@@ -12,35 +12,38 @@ use crate::error::Error;
 const FILES_LINE: &str = "const files = {};";
 const VERSION_LINE: &str = "const version = \"unbuilt\";";
 
-/// Called by Trunk with the folder it has built in `TRUNK_STAGING_DIR`.
+/// Called by Trunk with the folder it has built in `TRUNK_STAGING_DIR` and where it is to stand in `TRUNK_PUBLIC_URL`.
 pub fn after_trunk() -> Result<(), Error> {
-    let staging = std::env::var_os("TRUNK_STAGING_DIR")
-        .map(PathBuf::from)
-        .ok_or(Error::Usage {
-            wanted: "TRUNK_STAGING_DIR; Trunk calls this job",
-        })?;
-    move_loader(&staging)?;
+    let missing = Error::Usage {
+        wanted: "TRUNK_STAGING_DIR and TRUNK_PUBLIC_URL; Trunk calls this job",
+    };
+    let (Some(staging), Ok(base)) = (
+        std::env::var_os("TRUNK_STAGING_DIR").map(PathBuf::from),
+        std::env::var("TRUNK_PUBLIC_URL"),
+    ) else {
+        return Err(missing);
+    };
+    move_loader(&staging, &base)?;
     list_files(&staging)
 }
 
-fn move_loader(staging: &Path) -> Result<(), Error> {
+fn move_loader(staging: &Path, base: &str) -> Result<(), Error> {
     let index = staging.join("index.html");
     let page = std::fs::read_to_string(&index).map_err(Error::at(&index))?;
-    let (page, loader) = extract_loader(&page)?;
+    let (page, loader) = extract_loader(&page, base)?;
+    let loader = to_the_folder(base) + &loader;
     let name = format!("start-{}.js", &hex(&Sha256::digest(&loader))[..16]);
-    // Trunk says what every other address of the page stands on.
-    let base = std::env::var("TRUNK_PUBLIC_URL").unwrap_or_else(|_| "./".to_owned());
-    let page = page.replace(LOADER_MARK, &format!("{base}{name}"));
+    let page = page.replace(LOADER_MARK, &name);
     let file = staging.join(&name);
     std::fs::write(&file, loader).map_err(Error::at(&file))?;
     std::fs::write(&index, page).map_err(Error::at(&index))
 }
 
-/// Stands for the loader's address until that is known.
+/// Stands for the loader's name until that is known.
 const LOADER_MARK: &str = "{loader}";
 
 /// The page with a reference in place of the inline loader and without nonces, and the loader.
-fn extract_loader(page: &str) -> Result<(String, String), Error> {
+fn extract_loader(page: &str, base: &str) -> Result<(String, String), Error> {
     let missing = |what| Error::Page { what };
     let page = without_nonces(page);
     let open = page
@@ -56,8 +59,24 @@ fn extract_loader(page: &str) -> Result<(String, String), Error> {
     {
         return Err(missing("a page without other scripts or styles in it"));
     }
-    let reference = format!("<script type=\"module\" src=\"{LOADER_MARK}\">");
+    // On what every other address of the page stands.
+    let reference = format!("<script type=\"module\" src=\"{base}{LOADER_MARK}\">");
     Ok((format!("{}{reference}{rest}", &page[..open]), loader))
+}
+
+/// Where the app was built for one folder: goes there if a host has served the page at the folder's address without its last slash,
+/// from where the relative addresses of the service worker and the manifest would lead beside the folder.
+fn to_the_folder(base: &str) -> String {
+    let Some(bare) = base
+        .strip_suffix('/')
+        .filter(|bare| bare.len() > 1 && bare.starts_with('/'))
+    else {
+        return String::new();
+    };
+    let (bare, base) = (serde_json::Value::from(bare), serde_json::Value::from(base));
+    format!(
+        "if (location.pathname === {bare}) {{\n  location.replace({base} + location.search + location.hash);\n  await new Promise(() => {{}});\n}}\n"
+    )
 }
 
 fn without_nonces(page: &str) -> String {
@@ -93,7 +112,7 @@ fn list_files(staging: &Path) -> Result<(), Error> {
         list.insert(name, hex(&Sha256::digest(bytes)).into());
     }
     let list = serde_json::Value::Object(list).to_string();
-    let version = &hex(&Sha256::digest(&list))[..16];
+    let version = &hex(&Sha256::digest(format!("{list}{code}")))[..16];
     let filled = fill(
         &fill(&code, FILES_LINE, &format!("const files = {list};"))?,
         VERSION_LINE,
@@ -120,9 +139,9 @@ mod tests {
 
     #[test]
     fn the_loader_leaves_the_page() {
-        let (page, loader) = extract_loader(PAGE).unwrap();
+        let (page, loader) = extract_loader(PAGE, "./").unwrap();
         assert_eq!(loader, "import init from './a.js';\n");
-        assert!(page.contains("<script type=\"module\" src=\"{loader}\"></script>"));
+        assert!(page.contains("<script type=\"module\" src=\"./{loader}\"></script>"));
         assert!(!page.contains("nonce"));
         assert!(page.contains("integrity=\"y\""));
     }
@@ -130,7 +149,20 @@ mod tests {
     #[test]
     fn a_second_inline_script_stops_the_build() {
         let page = format!("{PAGE}<script>alert(1)</script>");
-        assert!(matches!(extract_loader(&page), Err(Error::Page { .. })));
+        assert!(matches!(
+            extract_loader(&page, "./"),
+            Err(Error::Page { .. })
+        ));
+    }
+
+    #[test]
+    fn only_an_app_built_for_one_folder_goes_there() {
+        assert_eq!(to_the_folder("./"), "");
+        assert_eq!(to_the_folder("/"), "");
+        let step = to_the_folder("/some/folder/");
+        assert!(step.starts_with("if (location.pathname === \"/some/folder\") {"));
+        let (page, _) = extract_loader(PAGE, "/some/folder/").unwrap();
+        assert!(page.contains("src=\"/some/folder/{loader}\""));
     }
 
     #[test]

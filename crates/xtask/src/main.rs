@@ -30,7 +30,8 @@ cargo xtask references                  write the reference data anew from the o
 cargo xtask bench [ARGS]                benchmarks
 cargo xtask licences                    check the licences of all dependencies
 cargo xtask size                        what the app costs to download
-cargo xtask serve-dist DIR [--port N]   serve a built folder and nothing else
+cargo xtask serve-dist DIR [--port N] [--base-path /x/]
+                                        serve a built folder and nothing else
 ";
 
 fn main() -> ExitCode {
@@ -89,7 +90,9 @@ fn run(arguments: impl IntoIterator<Item = OsString>) -> Result<(), Error> {
             let folder = options.rest.first().ok_or(Error::Usage {
                 wanted: "the folder to serve",
             })?;
-            serve::folder(&PathBuf::from(folder), options.lan, options.port)
+            let base = options.base_path.as_deref().unwrap_or("/");
+            app::check_base_path(base)?;
+            serve::folder(&PathBuf::from(folder), base, options.lan, options.port)
         }
         Some("build") => app::build(options.base_path.as_deref()).map(|_| ()),
         Some("test") => test::everything(),

@@ -19,6 +19,14 @@ pub fn dist() -> PathBuf {
     root().join("dist")
 }
 
+/// The app built once more for [`TEST_BASE_PATH`], which the tests serve there.
+pub fn dist_for_folder() -> PathBuf {
+    target().join("dist-for-folder")
+}
+
+/// A folder of a host, for tests.
+pub const TEST_BASE_PATH: &str = "/some/folder/";
+
 /// Where the jobs put what they make on the way.
 pub fn target() -> PathBuf {
     root().join("target")

@@ -18,11 +18,11 @@ const PORT: u16 = 8080;
 /// Builds the app and serves it.
 pub fn app(lan: bool, port: Option<u16>) -> Result<(), Error> {
     let dist = app::build(None)?;
-    folder(&dist, lan, port)
+    folder(&dist, "/", lan, port)
 }
 
-/// Serves a folder until it is told to stop. Prints the address when it listens.
-pub fn folder(folder: &Path, lan: bool, port: Option<u16>) -> Result<(), Error> {
+/// Serves a folder at a path until it is told to stop. Prints the address when it listens.
+pub fn folder(folder: &Path, base: &str, lan: bool, port: Option<u16>) -> Result<(), Error> {
     if !folder.join("index.html").is_file() {
         return Err(Error::Missing {
             tool: "index.html",
@@ -46,17 +46,20 @@ pub fn folder(folder: &Path, lan: bool, port: Option<u16>) -> Result<(), Error> 
             .await
             .map_err(failed)?;
         let port = listener.local_addr().map_err(failed)?.port();
-        println!("Winterset: http://localhost:{port}/");
+        println!("Winterset: http://localhost:{port}{base}");
         if lan {
-            tell_lan(port);
+            tell_lan(port, base);
         }
         println!("Ctrl-C ends it.");
         // The browser asks each time, so that a new build is seen at once; the service worker keeps what it has checked.
         let fresh =
             SetResponseHeaderLayer::overriding(CACHE_CONTROL, HeaderValue::from_static("no-cache"));
-        let router = Router::new()
-            .fallback_service(ServeDir::new(folder))
-            .layer(fresh);
+        let files = ServeDir::new(folder);
+        let router = match base.trim_end_matches('/') {
+            "" => Router::new().fallback_service(files),
+            path => Router::new().nest_service(path, files),
+        };
+        let router = router.layer(fresh);
         axum::serve(listener, router)
             .with_graceful_shutdown(async {
                 // Without a way to hear Ctrl-C the process ends by the signal itself.
@@ -67,9 +70,9 @@ pub fn folder(folder: &Path, lan: bool, port: Option<u16>) -> Result<(), Error> 
     })
 }
 
-fn tell_lan(port: u16) {
+fn tell_lan(port: u16, base: &str) {
     match lan_address() {
-        Some(address) => println!("On a phone in the same network: http://{address}:{port}/"),
+        Some(address) => println!("On a phone in the same network: http://{address}:{port}{base}"),
         None => println!("No address in a local network was found."),
     }
     println!(

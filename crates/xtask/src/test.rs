@@ -16,20 +16,12 @@ pub fn everything() -> Result<(), Error> {
     let start = Instant::now();
     let tools = WebTools::ready()?;
     let browser = browser::ready()?;
-    let mut parts: Vec<(&str, Result<(), Error>)> = Vec::new();
-    parts.push(("native tests", native()));
-    parts.push(("tests in the browser's engine", in_wasm(&tools, &browser)));
-    parts.push((
-        "end-to-end tests in a browser",
-        app::build(None).and_then(|dist| {
-            step(
-                "running the end-to-end tests",
-                None,
-                &mut browser_command(&["test", "--test", "browser"], &dist, &browser),
-            )
-        }),
-    ));
-    parts.push(("reference data", references::check()));
+    let parts = [
+        ("native tests", native()),
+        ("tests in the browser's engine", in_wasm(&tools, &browser)),
+        ("end-to-end tests in a browser", end_to_end(&browser)),
+        ("reference data", references::check()),
+    ];
 
     let mut names = Vec::new();
     for (name, outcome) in &parts {
@@ -91,6 +83,20 @@ fn in_wasm(tools: &WebTools, browser: &browser::Browser) -> Result<(), Error> {
                 "--package",
                 "winterset-web",
             ]),
+    )
+}
+
+/// The app in a real browser: the one for any place, and the one for a folder of a host.
+fn end_to_end(browser: &browser::Browser) -> Result<(), Error> {
+    let dist = app::build(None)?;
+    let for_folder = project::dist_for_folder();
+    app::build_into(&for_folder, Some(project::TEST_BASE_PATH))?;
+    step(
+        "running the end-to-end tests",
+        None,
+        browser_command(&["test", "--test", "browser"], &dist, browser)
+            .env("WINTERSET_DIST_FOR_FOLDER", for_folder)
+            .env("WINTERSET_BASE_PATH", project::TEST_BASE_PATH),
     )
 }
 

@@ -1,14 +1,16 @@
 //! The driver process.
 
-use std::io::{BufRead, BufReader};
+use std::io::{BufRead, BufReader, Read, Write};
+use std::net::TcpStream;
 use std::process::{Child, Command, Stdio};
+use std::time::Duration;
 
 use super::{Failure, told};
 
 /// A running chromedriver.
 pub struct Driver {
     process: Child,
-    address: String,
+    port: u16,
 }
 
 impl Driver {
@@ -34,21 +36,31 @@ impl Driver {
             })
             .ok_or("the driver did not say its port")?;
         std::thread::spawn(move || lines.for_each(drop));
-        Ok(Self {
-            process,
-            address: format!("http://localhost:{port}"),
-        })
+        Ok(Self { process, port })
     }
 
     /// Where it listens.
-    pub fn address(&self) -> &str {
-        &self.address
+    pub fn address(&self) -> String {
+        format!("http://localhost:{}", self.port)
+    }
+
+    /// Asks it to end, with every browser that it has started.
+    fn shut_down(&self) -> std::io::Result<()> {
+        let mut wire = TcpStream::connect(("localhost", self.port))?;
+        wire.set_read_timeout(Some(Duration::from_secs(10)))?;
+        write!(
+            wire,
+            "GET /shutdown HTTP/1.1\r\nHost: localhost\r\nConnection: close\r\n\r\n"
+        )?;
+        wire.read_to_end(&mut Vec::new())?;
+        Ok(())
     }
 }
 
 impl Drop for Driver {
     fn drop(&mut self) {
-        // A driver that is gone already is what was wanted.
+        // A driver that is gone already is what was wanted, and one that does not listen is ended without asking.
+        let _ = self.shut_down();
         let _ = self.process.kill();
         let _ = self.process.wait();
     }

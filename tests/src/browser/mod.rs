@@ -8,13 +8,13 @@ mod server;
 
 pub use driver::Driver;
 pub use page::{Page, Profile, Screen};
-pub use server::Server;
+pub use server::{Server, built};
 
 /// What stops a browser test.
 pub type Failure = Box<dyn std::error::Error + Send + Sync>;
 
 /// A value of the environment that `cargo xtask` sets.
-fn told(name: &str) -> Result<std::ffi::OsString, Failure> {
+pub fn told(name: &str) -> Result<std::ffi::OsString, Failure> {
     std::env::var_os(name)
         .ok_or_else(|| format!("{name} is not set; run this by `cargo xtask test`").into())
 }

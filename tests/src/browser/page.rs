@@ -3,17 +3,19 @@
 use std::path::{Path, PathBuf};
 use std::time::{Duration, Instant};
 
-use base64::Engine;
-use fantoccini::elements::Element;
-use fantoccini::wd::WebDriverCompatibleCommand;
-use fantoccini::{Client, ClientBuilder, Locator};
-use hyper_util::client::legacy::connect::HttpConnector;
 use serde_json::{Value, json};
+use thirtyfour::components::SelectElement;
+use thirtyfour::prelude::ElementQueryable;
+use thirtyfour::support::base64_decode;
+use thirtyfour::{By, Capabilities, WebDriver, WebElement};
 
 use super::{Driver, Failure};
 
 /// How long anything may take to appear.
 const PATIENCE: Duration = Duration::from_secs(15);
+
+/// How long to wait before looking again.
+const PAUSE: Duration = Duration::from_millis(50);
 
 /// What a browser keeps between one opening and the next, as on a phone of one person.
 pub struct Profile {
@@ -57,7 +59,7 @@ impl Screen {
 
 /// A browser with one page.
 pub struct Page {
-    client: Client,
+    browser: WebDriver,
 }
 
 impl Page {
@@ -87,60 +89,55 @@ impl Page {
             },
             "goog:loggingPrefs": { "browser": "ALL" }
         });
-        let Value::Object(capabilities) = capabilities else {
-            return Err("capabilities".into());
-        };
-        let client = ClientBuilder::new(HttpConnector::new())
-            .capabilities(capabilities)
-            .connect(driver.address())
-            .await?;
-        Ok(Self { client })
+        let capabilities: Capabilities = serde_json::from_value(capabilities)?;
+        let browser = WebDriver::new(driver.address(), capabilities).await?;
+        Ok(Self { browser })
     }
 
     /// Goes to an address. A change behind `#` alone does not load the page anew.
     pub async fn go(&self, address: &str) -> Result<(), Failure> {
-        Ok(self.client.goto(address).await?)
+        Ok(self.browser.goto(address).await?)
     }
 
     /// The address now.
     pub async fn address(&self) -> Result<String, Failure> {
-        Ok(self.client.current_url().await?.to_string())
+        Ok(self.browser.current_url().await?.to_string())
     }
 
     /// Loads the page anew.
     pub async fn reload(&self) -> Result<(), Failure> {
-        Ok(self.client.refresh().await?)
+        Ok(self.browser.refresh().await?)
     }
 
     /// One step back, as by the phone's own back button.
     pub async fn back(&self) -> Result<(), Failure> {
-        Ok(self.client.back().await?)
+        Ok(self.browser.back().await?)
     }
 
     /// The first element that a CSS selector finds, as soon as it is there.
-    pub async fn find(&self, css: &str) -> Result<Element, Failure> {
-        self.client
-            .wait()
-            .at_most(PATIENCE)
-            .for_element(Locator::Css(css))
+    pub async fn find(&self, css: &str) -> Result<WebElement, Failure> {
+        self.browser
+            .query(By::Css(css))
+            .wait(PATIENCE, PAUSE)
+            .first()
             .await
             .map_err(|error| format!("{css}: {error}").into())
     }
 
     /// Whether a CSS selector finds anything now.
     pub async fn has(&self, css: &str) -> Result<bool, Failure> {
-        Ok(!self.client.find_all(Locator::Css(css)).await?.is_empty())
+        Ok(!self.browser.find_all(By::Css(css)).await?.is_empty())
     }
 
     /// The button or link that carries this text, as soon as it is there.
-    pub async fn named(&self, text: &str) -> Result<Element, Failure> {
+    pub async fn named(&self, text: &str) -> Result<WebElement, Failure> {
         let path = format!(
             "//*[self::button or self::a or self::summary][contains(normalize-space(.), \"{text}\") or @aria-label=\"{text}\"]"
         );
-        self.client
-            .wait()
-            .at_most(PATIENCE)
-            .for_element(Locator::XPath(&path))
+        self.browser
+            .query(By::XPath(path))
+            .wait(PATIENCE, PAUSE)
+            .first()
             .await
             .map_err(|error| format!("{text}: {error}").into())
     }
@@ -156,10 +153,10 @@ impl Page {
         let path =
             format!("//*[self::label or self::button][contains(normalize-space(.), \"{text}\")]");
         let element = self
-            .client
-            .wait()
-            .at_most(PATIENCE)
-            .for_element(Locator::XPath(&path))
+            .browser
+            .query(By::XPath(path))
+            .wait(PATIENCE, PAUSE)
+            .first()
             .await
             .map_err(|error| format!("{text}: {error}"))?;
         self.touch_it(&element, text).await
@@ -171,12 +168,8 @@ impl Page {
         self.touch_it(&element, css).await
     }
 
-    async fn touch_it(&self, element: &Element, name: &str) -> Result<(), Failure> {
-        self.script(
-            "arguments[0].scrollIntoView({block: 'center'})",
-            vec![serde_json::to_value(element)?],
-        )
-        .await?;
+    async fn touch_it(&self, element: &WebElement, name: &str) -> Result<(), Failure> {
+        element.scroll_into_view().await?;
         element
             .click()
             .await
@@ -211,7 +204,7 @@ impl Page {
 
     /// Presses a key where the focus is.
     pub async fn press(&self, key: &str) -> Result<(), Failure> {
-        Ok(self.client.active_element().await?.send_keys(key).await?)
+        Ok(self.browser.active_element().await?.send_keys(key).await?)
     }
 
     /// Pastes into a field what was copied, and tells what came.
@@ -223,7 +216,8 @@ impl Page {
 
     /// Chooses by value in a list of choices.
     pub async fn choose(&self, css: &str, value: &str) -> Result<(), Failure> {
-        Ok(self.find(css).await?.select_by_value(value).await?)
+        let list = SelectElement::new(&self.find(css).await?).await?;
+        Ok(list.select_by_value(value).await?)
     }
 
     /// Waits until a script answers true.
@@ -236,7 +230,7 @@ impl Page {
             if start.elapsed() > PATIENCE {
                 return Err(format!("waited in vain until {what}").into());
             }
-            tokio::time::sleep(Duration::from_millis(50)).await;
+            tokio::time::sleep(PAUSE).await;
         }
     }
 
@@ -250,36 +244,41 @@ impl Page {
         self.until(&format!("{css} says {text}"), &script).await
     }
 
-    /// Waits until the service worker keeps every file and answers for this page.
+    /// Waits until the service worker answers for this page and says that every file is kept.
     pub async fn until_offline_ready(&self) -> Result<(), Failure> {
         self.until(
-            "the service worker is in charge",
-            "return navigator.serviceWorker.controller?.state === 'activated'",
+            "the service worker keeps every file",
+            "const worker = navigator.serviceWorker.controller;
+             if (worker?.state !== 'activated') return false;
+             return new Promise(done => {
+                 navigator.serviceWorker.addEventListener(
+                     'message', event => done(event.data.kind === 'status' && event.data.whole), { once: true });
+                 worker.postMessage({ kind: 'status' });
+             });",
         )
         .await
     }
 
     /// Runs a script in the page.
     pub async fn script(&self, script: &str, arguments: Vec<Value>) -> Result<Value, Failure> {
-        Ok(self.client.execute(script, arguments).await?)
+        let answer = self.browser.execute(script, arguments).await?;
+        Ok(answer.json().clone())
     }
 
     /// What the console says is wrong since it was last asked.
     pub async fn console_errors(&self) -> Result<Vec<String>, Failure> {
-        let log = self.client.issue_cmd(Log).await?;
+        let log = self.browser.browser_log().await?;
         let errors = log
-            .as_array()
             .into_iter()
-            .flatten()
-            .filter(|entry| entry["level"] == "SEVERE")
-            .map(|entry| entry["message"].to_string())
+            .filter(|entry| entry.level == "SEVERE")
+            .map(|entry| entry.message)
             .collect();
         Ok(errors)
     }
 
     /// Keeps a picture of the window under `target/screenshots/`.
     pub async fn picture(&self, name: &str) -> Result<PathBuf, Failure> {
-        keep_picture(name, &self.client.screenshot().await?)
+        keep_picture(name, &self.browser.screenshot_as_png().await?)
     }
 
     /// Keeps a picture of the whole screen, also of what a person would scroll to.
@@ -292,43 +291,35 @@ impl Page {
             .await?;
         let width = self.script("return innerWidth", Vec::new()).await?;
         let picture = self
-            .client
-            .issue_cmd(DevTools(
+            .browser
+            .cdp()
+            .send_raw(
                 "Page.captureScreenshot",
                 json!({
                     "captureBeyondViewport": true,
                     "clip": { "x": 0, "y": 0, "width": width, "height": height, "scale": 1 }
                 }),
-            ))
+            )
             .await?;
-        let bytes = base64_of(&picture)?;
+        let bytes = base64_decode(
+            picture["data"]
+                .as_str()
+                .ok_or("the browser gave no picture")?,
+        )?;
         keep_picture(name, &bytes)
     }
 
     /// Closes the browser; the profile stays.
     pub async fn close(self) -> Result<(), Failure> {
-        Ok(self.client.close().await?)
+        Ok(self.browser.clone().quit().await?)
     }
 }
 
-/// The browser's console log, which the standard has no command for.
-#[derive(Debug)]
-struct Log;
-
-impl WebDriverCompatibleCommand for Log {
-    fn endpoint(
-        &self,
-        base: &url::Url,
-        session: Option<&str>,
-    ) -> Result<url::Url, url::ParseError> {
-        base.join(&format!("session/{}/se/log", session.unwrap_or_default()))
-    }
-
-    fn method_and_body(&self, _: &url::Url) -> (http::Method, Option<String>) {
-        (
-            http::Method::POST,
-            Some(json!({ "type": "browser" }).to_string()),
-        )
+impl Drop for Page {
+    fn drop(&mut self) {
+        // A test that stopped half-way leaves its browser to the driver, which ends it; waiting for it here would block the test.
+        // One that was closed is past leaving.
+        let _ = self.browser.clone().leak();
     }
 }
 
@@ -338,33 +329,4 @@ fn keep_picture(name: &str, bytes: &[u8]) -> Result<PathBuf, Failure> {
     let file = folder.join(format!("{name}.png"));
     std::fs::write(&file, bytes)?;
     Ok(file)
-}
-
-fn base64_of(picture: &Value) -> Result<Vec<u8>, Failure> {
-    let text = picture["data"]
-        .as_str()
-        .ok_or("the browser gave no picture")?;
-    Ok(base64::engine::general_purpose::STANDARD.decode(text)?)
-}
-
-/// A command of the browser's own protocol, passed on by its driver.
-#[derive(Debug)]
-struct DevTools(&'static str, Value);
-
-impl WebDriverCompatibleCommand for DevTools {
-    fn endpoint(
-        &self,
-        base: &url::Url,
-        session: Option<&str>,
-    ) -> Result<url::Url, url::ParseError> {
-        base.join(&format!(
-            "session/{}/goog/cdp/execute",
-            session.unwrap_or_default()
-        ))
-    }
-
-    fn method_and_body(&self, _: &url::Url) -> (http::Method, Option<String>) {
-        let body = json!({ "cmd": self.0, "params": self.1 });
-        (http::Method::POST, Some(body.to_string()))
-    }
 }

@@ -1,21 +1,36 @@
 //! A process that serves the built app, and that can be ended for real.
 
 use std::io::{BufRead, BufReader};
+use std::path::{Path, PathBuf};
 use std::process::{Child, Command, Stdio};
 
 use super::{Failure, told};
 
+/// The folder of the built app.
+pub fn built() -> Result<PathBuf, Failure> {
+    Ok(told("WINTERSET_DIST")?.into())
+}
+
 /// A running server.
 pub struct Server {
     process: Option<Child>,
+    folder: PathBuf,
+    base: String,
     port: u16,
 }
 
 impl Server {
     /// Serves the app on a free port.
     pub fn start() -> Result<Self, Failure> {
+        Self::of(&built()?, "/")
+    }
+
+    /// Serves a folder on a free port, at a path that starts and ends with a slash.
+    pub fn of(folder: &Path, base: &str) -> Result<Self, Failure> {
         let mut server = Self {
             process: None,
+            folder: folder.to_owned(),
+            base: base.to_owned(),
             port: 0,
         };
         server.start_again()?;
@@ -24,7 +39,7 @@ impl Server {
 
     /// The app's address.
     pub fn address(&self) -> String {
-        format!("http://localhost:{}/", self.port)
+        format!("http://localhost:{}{}", self.port, self.base)
     }
 
     /// Ends the process and waits until it is gone.
@@ -46,19 +61,17 @@ impl Server {
         self.end()?;
         let mut process = Command::new(told("WINTERSET_SERVER")?)
             .arg("serve-dist")
-            .arg(told("WINTERSET_DIST")?)
+            .arg(&self.folder)
             .args(["--port", &self.port.to_string()])
+            .args(["--base-path", &self.base])
             .stdin(Stdio::null())
             .stdout(Stdio::piped())
             .spawn()?;
         let out = process.stdout.take().ok_or("the server has no output")?;
         let mut lines = BufReader::new(out).lines();
         let port = lines.by_ref().map_while(Result::ok).find_map(|line| {
-            line.split("localhost:")
-                .nth(1)?
-                .trim_end_matches('/')
-                .parse()
-                .ok()
+            let (port, _) = line.split("localhost:").nth(1)?.split_once('/')?;
+            port.parse().ok()
         });
         // Whatever it says later has to go somewhere.
         std::thread::spawn(move || lines.for_each(drop));

@@ -89,10 +89,12 @@ fn debian_toolchain() -> Result<Toolchain, Error> {
             && linker().is_some()
     };
     if !complete() {
-        debian::install(
-            "a Rust compiler for the browser",
-            &["rustc-web", "cargo-web", "rust-web-src", "lld"],
-        )?;
+        let mut packages = vec!["rustc-web", "cargo-web", "rust-web-src"];
+        // The toolchain of rustup brings a linker of its own.
+        if linker().is_none() {
+            packages.push("lld");
+        }
+        debian::install("a Rust compiler for the browser", &packages)?;
     }
     let linker = linker().ok_or_else(|| Error::Missing {
         tool: "rust-lld",
