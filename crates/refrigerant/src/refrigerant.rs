@@ -424,6 +424,21 @@ impl Refrigerant {
             .state_at_pressure_entropy(pressure.value, entropy.value)
     }
 
+    /// State at a density, of both phases together where there are two, and a specific enthalpy: what a vessel of known volume,
+    /// charge and heat content holds.
+    ///
+    /// # Errors
+    /// [`Error::OutOfRange`] outside the range of the equations.
+    pub fn state_at_density_enthalpy(
+        &self,
+        density: MassDensity,
+        enthalpy: AvailableEnergy,
+    ) -> Result<State, Error> {
+        self.inner
+            .engine
+            .state_at_density_enthalpy(density.value, enthalpy.value)
+    }
+
     /// Two phases in equilibrium at an absolute pressure, with a given share of the mass as vapour.
     ///
     /// For a blend this is the true flash: its temperature lies between bubble and dew point, and is what a sensor on the

@@ -482,3 +482,55 @@ fn odd_blends_are_answered_or_refused() {
         }
     }
 }
+
+#[test]
+fn density_and_enthalpy_lead_back_to_the_state() {
+    for name in Refrigerant::all() {
+        let refrigerant = named(name);
+        let critical = refrigerant.critical_point();
+        for share in [0.02, 0.3, 0.9, 1.3] {
+            let pressure = critical.pressure * share;
+            let within = [0.05, 0.5, 0.95].map(Ratio::new::<ratio>);
+            let inside = within.map(|quality| refrigerant.two_phase(pressure, quality));
+            let outside = [200.0, 300.0, 400.0].map(|k| refrigerant.state(t(k), pressure));
+            for state in inside.into_iter().chain(outside).flatten() {
+                if UNMIXING.contains(&name) && state.temperature.value < 230.0 {
+                    continue;
+                }
+                let back = refrigerant
+                    .state_at_density_enthalpy(state.density, state.enthalpy)
+                    .unwrap_or_else(|e| panic!("{name} at {pressure:?}, {state:?}: {e}"));
+                close(back.temperature.value, state.temperature.value, 1e-8, name);
+                // A stiff liquid's pressure rests on the last digits of its density.
+                let stiff = 1e-10 * critical.pressure.value;
+                assert!(
+                    (back.pressure.value - state.pressure.value).abs()
+                        <= 1e-7 * state.pressure.value + stiff,
+                    "{name}: {back:?} {state:?}"
+                );
+            }
+        }
+    }
+}
+
+#[test]
+fn densities_that_cannot_be_are_refused() {
+    use uom::si::available_energy::joule_per_kilogram;
+    use uom::si::f64::{AvailableEnergy, MassDensity};
+    use uom::si::mass_density::kilogram_per_cubic_meter;
+    let refrigerant = named("R-410A");
+    for density in [0.0, -1.0, f64::NAN, f64::INFINITY, 1e-9, 3e3, 1e5] {
+        let got = refrigerant.state_at_density_enthalpy(
+            MassDensity::new::<kilogram_per_cubic_meter>(density),
+            AvailableEnergy::new::<joule_per_kilogram>(300e3),
+        );
+        assert!(
+            matches!(
+                got,
+                Err(Error::OutOfRange { quantity: winterset_refrigerant::Quantity::Density, low, high, .. })
+                    if low < high
+            ),
+            "{density}: {got:?}"
+        );
+    }
+}

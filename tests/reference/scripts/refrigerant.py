@@ -168,7 +168,7 @@ def flash(out):
         "refrigerant_flash.csv",
         "Two-phase states of blends; the quality given is the molar one of CoolProp, that by mass is derived from its phases. "
         "h from bubble liquid at 0 °C.",
-        "refrigerant,pressure_Pa,mass_quality,temperature_K,h_J_kg",
+        "refrigerant,pressure_Pa,mass_quality,temperature_K,h_J_kg,density_kg_m3",
     )
     every = blends()
     for name in ["R-410A", "R-407C", "R-448A", "R-449A", "R-454B", "R-454C", "R-455A"]:
@@ -182,7 +182,7 @@ def flash(out):
                     y = np.array(state.mole_fractions_vapor())
                     x = np.array(state.mole_fractions_liquid())
                     vapor, liquid = quality * (y @ masses), (1 - quality) * (x @ masses)
-                    table.row(name, p, vapor / (vapor + liquid), state.T(), state.hmass() - base[0])
+                    table.row(name, p, vapor / (vapor + liquid), state.T(), state.hmass() - base[0], state.rhomass())
                 except ValueError:
                     continue
 

@@ -1,21 +1,21 @@
 //! Answers. SI, absolute pressure.
 
 use serde_json::{Map, Value, json};
-use uom::si::f64::{Pressure, ThermodynamicTemperature};
+use uom::si::f64::ThermodynamicTemperature;
 use uom::si::thermodynamic_temperature::{degree_celsius, kelvin};
 use winterset_calc::settings::{Drive, Settings, SettingsNote};
 use winterset_calc::{Action, Curves, Method, Plan, Point, Problem, Verdict};
 use winterset_profile::System;
 use winterset_refrigerant::{Phase, Refrigerant, State};
 
-use super::request::{Beside, Given, Request};
+use super::request::{At, Given, Request};
 use super::{Outcome, WireError, refrigerants};
 
 /// Answers a request.
 pub fn to(request: Request) -> Outcome<Value> {
     match request {
         Request::Saturation(refrigerant, given) => saturation(&refrigerant, &given),
-        Request::State(refrigerant, pressure, beside) => state(&refrigerant, pressure, &beside),
+        Request::State(refrigerant, at) => state(&refrigerant, &at),
         Request::Refrigerants => Ok(refrigerants::all()),
         Request::Plan(system, outdoor) => plan(&system, outdoor),
     }
@@ -33,12 +33,13 @@ fn saturation(refrigerant: &Refrigerant, given: &Given) -> Outcome<Value> {
     Ok(json!({ "bubble": saturated(&found.bubble), "dew": saturated(&found.dew) }))
 }
 
-fn state(refrigerant: &Refrigerant, pressure: Pressure, beside: &Beside) -> Outcome<Value> {
-    let found = match beside {
-        Beside::Temperature(temperature) => refrigerant.state(*temperature, pressure),
-        Beside::Enthalpy(enthalpy) => refrigerant.state_at_pressure_enthalpy(pressure, *enthalpy),
-        Beside::Entropy(entropy) => refrigerant.state_at_pressure_entropy(pressure, *entropy),
-        Beside::Quality(quality) => refrigerant.two_phase(pressure, *quality),
+fn state(refrigerant: &Refrigerant, at: &At) -> Outcome<Value> {
+    let found = match *at {
+        At::PressureTemperature(p, t) => refrigerant.state(t, p),
+        At::PressureEnthalpy(p, h) => refrigerant.state_at_pressure_enthalpy(p, h),
+        At::PressureEntropy(p, s) => refrigerant.state_at_pressure_entropy(p, s),
+        At::PressureQuality(p, x) => refrigerant.two_phase(p, x),
+        At::DensityEnthalpy(rho, h) => refrigerant.state_at_density_enthalpy(rho, h),
     };
     let state = found.map_err(WireError::at_state)?;
     let mut out = json!({
@@ -48,7 +49,7 @@ fn state(refrigerant: &Refrigerant, pressure: Pressure, beside: &Beside) -> Outc
         "entropy_J_kgK": state.entropy.value,
         "cp_J_kgK": state.heat_capacity.map(|capacity| capacity.value),
     });
-    if !matches!(beside, Beside::Temperature(_)) {
+    if !matches!(at, At::PressureTemperature(..)) {
         out["temperature_K"] = state.temperature.value.into();
         out["pressure_Pa"] = state.pressure.value.into();
         out["quality"] = state.quality.map(|quality| quality.value).into();

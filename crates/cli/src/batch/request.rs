@@ -2,8 +2,9 @@
 
 use uom::si::available_energy::joule_per_kilogram;
 use uom::si::f64::{
-    AvailableEnergy, Pressure, Ratio, SpecificHeatCapacity, ThermodynamicTemperature,
+    AvailableEnergy, MassDensity, Pressure, Ratio, SpecificHeatCapacity, ThermodynamicTemperature,
 };
+use uom::si::mass_density::kilogram_per_cubic_meter;
 use uom::si::pressure::pascal;
 use uom::si::ratio::ratio;
 use uom::si::specific_heat_capacity::joule_per_kilogram_kelvin;
@@ -17,7 +18,7 @@ use super::{Outcome, WireError, json, record};
 /// A request, read.
 pub enum Request {
     Saturation(Refrigerant, Given),
-    State(Refrigerant, Pressure, Beside),
+    State(Refrigerant, At),
     Refrigerants,
     Plan(Box<System>, Option<Vec<ThermodynamicTemperature>>),
 }
@@ -28,26 +29,29 @@ pub enum Given {
     Pressure(Pressure),
 }
 
-/// What a state is asked at, beside its pressure.
-pub enum Beside {
-    Temperature(ThermodynamicTemperature),
-    Enthalpy(AvailableEnergy),
-    Entropy(SpecificHeatCapacity),
-    Quality(Ratio),
+/// The two values that a state is asked at.
+pub enum At {
+    PressureTemperature(Pressure, ThermodynamicTemperature),
+    PressureEnthalpy(Pressure, AvailableEnergy),
+    PressureEntropy(Pressure, SpecificHeatCapacity),
+    PressureQuality(Pressure, Ratio),
+    DensityEnthalpy(MassDensity, AvailableEnergy),
 }
 
 const TEMPERATURE: &str = "temperature_K";
 const PRESSURE: &str = "pressure_Pa";
 const OUTDOOR: &str = "outdoor_temperatures_K";
+const DENSITY: &str = "density_kg_m3";
 const ENTHALPY: &str = "enthalpy_J_kg";
 const ENTROPY: &str = "entropy_J_kgK";
 const QUALITY: &str = "quality";
 const SATURATION: [&str; 4] = ["refrigerant", "blend", TEMPERATURE, PRESSURE];
-const STATE: [&str; 7] = [
+const STATE: [&str; 8] = [
     "refrigerant",
     "blend",
     TEMPERATURE,
     PRESSURE,
+    DENSITY,
     ENTHALPY,
     ENTROPY,
     QUALITY,
@@ -91,29 +95,43 @@ fn saturation(body: Body) -> Outcome<Request> {
 }
 
 fn state(body: Body) -> Outcome<Request> {
-    let given = [
-        temperature(body)?.map(|value| (TEMPERATURE, Beside::Temperature(value))),
-        body.number(ENTHALPY)?.map(|value| {
-            let enthalpy = AvailableEnergy::new::<joule_per_kilogram>(value);
-            (ENTHALPY, Beside::Enthalpy(enthalpy))
-        }),
-        body.number(ENTROPY)?.map(|value| {
-            let entropy = SpecificHeatCapacity::new::<joule_per_kilogram_kelvin>(value);
-            (ENTROPY, Beside::Entropy(entropy))
-        }),
-        body.number(QUALITY)?
-            .map(|value| (QUALITY, Beside::Quality(Ratio::new::<ratio>(value)))),
+    let wanted = "a state needs pressure_Pa and one of temperature_K, enthalpy_J_kg, entropy_J_kgK and quality, or density_kg_m3 and \
+                  enthalpy_J_kg";
+    let missing = |field| WireError::new("missing", field, wanted);
+    let either_or = |field| Err(WireError::new("either_or", field, wanted));
+    let number = |field: &'static str| Ok(body.number(field)?.map(|value| (field, value)));
+    let beside = [
+        body.positive(TEMPERATURE)?
+            .map(|value| (TEMPERATURE, value)),
+        number(ENTHALPY)?,
+        number(ENTROPY)?,
+        number(QUALITY)?,
     ];
-    let mut given = given.into_iter().flatten();
-    let wanted = "a state needs pressure_Pa and one of temperature_K, enthalpy_J_kg, entropy_J_kgK and quality";
-    let Some((_, beside)) = given.next() else {
-        return Err(WireError::new("missing", TEMPERATURE, wanted));
-    };
-    if let Some((second, _)) = given.next() {
-        return Err(WireError::new("either_or", second, wanted));
+    let mut beside = beside.into_iter().flatten();
+    let (field, value) = beside.next().ok_or_else(|| missing(TEMPERATURE))?;
+    if let Some((second, _)) = beside.next() {
+        return either_or(second);
     }
-    let pressure = pressure(body)?.ok_or_else(|| WireError::new("missing", PRESSURE, wanted))?;
-    Ok(Request::State(refrigerant(body)?, pressure, beside))
+    let enthalpy = AvailableEnergy::new::<joule_per_kilogram>(value);
+    let at = match (pressure(body)?, body.positive(DENSITY)?, field) {
+        (Some(_), Some(_), _) => return either_or(DENSITY),
+        (None, None, _) => return Err(missing(PRESSURE)),
+        (None, Some(density), ENTHALPY) => {
+            let density = MassDensity::new::<kilogram_per_cubic_meter>(density);
+            At::DensityEnthalpy(density, enthalpy)
+        }
+        (None, Some(_), _) => return Err(missing(ENTHALPY)),
+        (Some(p), None, ENTHALPY) => At::PressureEnthalpy(p, enthalpy),
+        (Some(p), None, ENTROPY) => {
+            let entropy = SpecificHeatCapacity::new::<joule_per_kilogram_kelvin>(value);
+            At::PressureEntropy(p, entropy)
+        }
+        (Some(p), None, QUALITY) => At::PressureQuality(p, Ratio::new::<ratio>(value)),
+        (Some(p), None, _) => {
+            At::PressureTemperature(p, ThermodynamicTemperature::new::<kelvin>(value))
+        }
+    };
+    Ok(Request::State(refrigerant(body)?, at))
 }
 
 fn plan(body: Body) -> Outcome<Request> {

@@ -56,6 +56,7 @@ impl WireError {
             | AboveCritical { quantity, .. }
             | NotConverged { quantity, .. } => match quantity {
                 Quantity::Pressure => "pressure_Pa",
+                Quantity::Density => "density_kg_m3",
                 Quantity::Enthalpy => "enthalpy_J_kg",
                 Quantity::Entropy => "entropy_J_kgK",
                 Quantity::Quality => "quality",

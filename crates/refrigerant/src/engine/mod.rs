@@ -3,6 +3,9 @@
 //! Values are plain SI here: K, Pa absolute, J/kg, J/(kg K), kg/m³.
 
 mod caloric;
+mod density;
+#[cfg(test)]
+mod equal_fugacities;
 mod saturation;
 mod single;
 mod split;
