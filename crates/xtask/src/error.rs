@@ -73,6 +73,12 @@ pub enum Error {
         /// One line a difference.
         found: Vec<String>,
     },
+    /// A benchmark printed something else than the time of a case.
+    #[error("not the time of a case: {line}")]
+    Times {
+        /// What it printed.
+        line: String,
+    },
     /// Tests failed.
     #[error("failed: {}", .names.join(", "))]
     Tests {

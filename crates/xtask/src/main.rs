@@ -27,7 +27,7 @@ cargo xtask build [--base-path /x/]     write dist/, for any static host
 cargo xtask test                        set up what is missing and run every test
 cargo xtask screenshots                 pictures of every screen into target/screenshots/
 cargo xtask references                  write the reference data anew from the outside libraries
-cargo xtask bench [ARGS]                benchmarks
+cargo xtask bench [REFRIGERANT]...      times natively, in a browser and in CoolProp, in one table
 cargo xtask licences                    check the licences of all dependencies
 cargo xtask size                        what the app costs to download
 cargo xtask serve-dist DIR [--port N] [--base-path /x/]
@@ -68,14 +68,6 @@ fn options(arguments: impl IntoIterator<Item = OsString>) -> Result<Options, lex
             Short('h') | Long("help") => options.job = None,
             Value(job) if options.job.is_none() => options.job = Some(job.string()?),
             Value(value) => options.rest.push(value),
-            // What follows the name of a job that passes its arguments on.
-            other if options.job.as_deref() == Some("bench") => {
-                options.rest.push(match other {
-                    Long(name) => format!("--{name}").into(),
-                    Short(name) => format!("-{name}").into(),
-                    Value(value) => value,
-                });
-            }
             other => return Err(other.unexpected()),
         }
     }

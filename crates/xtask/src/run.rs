@@ -1,6 +1,6 @@
 //! Running other programs.
 
-use std::process::{Command, Stdio};
+use std::process::{Child, Command, Stdio};
 use std::time::Instant;
 
 use crate::error::Error;
@@ -31,6 +31,19 @@ pub fn output(command: &mut Command) -> Option<String> {
 
 /// Runs a program with its output shown, and says what it was doing where it fails.
 pub fn step(doing: &str, mend: Option<&str>, command: &mut Command) -> Result<(), Error> {
+    taken(doing, mend, command).map(|_| ())
+}
+
+/// The same, with its standard output given instead of shown.
+pub fn output_of_step(
+    doing: &str,
+    mend: Option<&str>,
+    command: &mut Command,
+) -> Result<String, Error> {
+    taken(doing, mend, command.stdout(Stdio::piped()))
+}
+
+fn taken(doing: &str, mend: Option<&str>, command: &mut Command) -> Result<String, Error> {
     say(doing);
     let start = Instant::now();
     let tool = command.get_program().to_string_lossy().into_owned();
@@ -40,16 +53,17 @@ pub fn step(doing: &str, mend: Option<&str>, command: &mut Command) -> Result<()
         doing: doing.to_owned(),
         mend: mend.map(str::to_owned),
     };
-    let status = command
+    let ended = command
         .stdin(Stdio::null())
-        .status()
+        .spawn()
+        .and_then(Child::wait_with_output)
         .map_err(|error| failed(error.to_string()))?;
-    if !status.success() {
-        return Err(failed(status.to_string()));
+    if !ended.status.success() {
+        return Err(failed(ended.status.to_string()));
     }
     let seconds = start.elapsed().as_secs();
     if seconds >= 2 {
         say(&format!("{doing}: done in {seconds} s"));
     }
-    Ok(())
+    Ok(String::from_utf8_lossy(&ended.stdout).into_owned())
 }
