@@ -3,6 +3,7 @@
 use super::Engine;
 use super::saturation::Saturated;
 use super::single::Region;
+use crate::algorithm::envelope::Given;
 use crate::algorithm::properties::{Properties, properties};
 use crate::{Calculation, Error, Quantity, State};
 
@@ -56,17 +57,11 @@ impl Engine {
             Value::Enthalpy => given * self.molar_mass + self.reference().0,
             Value::Entropy => given * self.molar_mass + self.reference().1,
         };
-        let at = |s: &Saturated| {
-            value.of(&properties(
-                &self.mixture,
-                s.temperature,
-                s.density,
-                &self.z,
-            ))
-        };
+        let at = |s: &Saturated| properties(&self.mixture, s.temperature, s.density, &self.z);
         match self.saturated_pair(p)? {
             Region::Subcritical(bubble, dew) => {
-                let (low, high) = (at(&bubble), at(&dew));
+                let (l, v) = (at(&bubble), at(&dew));
+                let (low, high) = (value.of(&l), value.of(&v));
                 if target < low {
                     self.along(
                         p,
@@ -92,7 +87,8 @@ impl Engine {
                         },
                     )
                 } else if self.z.len() == 1 {
-                    Ok(self.lever(&bubble, &dew, (target - low) / (high - low)))
+                    let quality = (target - low) / (high - low);
+                    Ok(self.lever((&bubble, &l), (&dew, &v), quality))
                 } else {
                     self.within(p, value, target, low, high)
                 }
@@ -224,9 +220,10 @@ impl Engine {
         if !(1e-9..=1.0 - 1e-9).contains(&q) {
             return self.two_phase(p, q);
         }
+        let ends = self.ends(Given::Pressure, p)?;
         let mut near = None;
         for _ in 0..100 {
-            let split = self.split_at_quality(p, q, near.as_ref())?;
+            let split = self.split_at_quality(p, q, &ends, near.as_ref())?;
             let gap = value.pick(self.split_caloric(&split)) - target;
             if gap.abs() <= 1e-12 * span || high - low < 1e-14 {
                 return Ok(self.split_state(p, &split));

@@ -47,8 +47,11 @@ fn along_the_curves_and_between_them() {
         }
         for share in [0.02, 0.2, 0.6, 0.9] {
             let p = share * engine.critical().pressure;
+            let ends = engine
+                .ends(Given::Pressure, p)
+                .unwrap_or_else(|e| panic!("{name} at {p} Pa: {e}"));
             for quality in [0.1, 0.5, 0.9] {
-                let Ok(split) = engine.split_at_quality(p, quality, None) else {
+                let Ok(split) = engine.split_at_quality(p, quality, &ends, None) else {
                     panic!("{name} at {p} Pa and {quality}");
                 };
                 let liquid = (&split.liquid.0[..n], split.liquid.1);

@@ -14,6 +14,12 @@ pub struct Saturated {
     pub density: f64,
 }
 
+/// Bubble and dew point of one temperature or pressure, in the unknowns of the algorithm.
+pub struct Ends {
+    pub bubble: Point,
+    pub dew: Point,
+}
+
 impl Engine {
     /// The point on a saturation curve, in the unknowns of the algorithm.
     pub(super) fn point(&self, side: Side, given: Given, value: f64) -> Result<Point, Error> {
@@ -62,7 +68,7 @@ impl Engine {
     }
 
     /// Temperature, pressure and density of a point; `side` says which phase is meant where a pure fluid has both in one point.
-    fn saturated_of(&self, side: Side, point: &Point) -> Saturated {
+    pub(super) fn saturated_of(&self, side: Side, point: &Point) -> Saturated {
         let n = self.z.len();
         let ln_rho = match side {
             Side::Dew if n == 1 => point.unknowns[0],
@@ -81,7 +87,7 @@ impl Engine {
         Ok(self.exactly(given, value, self.saturated_of(side, &point)))
     }
 
-    fn exactly(&self, given: Given, value: f64, mut found: Saturated) -> Saturated {
+    pub(super) fn exactly(&self, given: Given, value: f64, mut found: Saturated) -> Saturated {
         match given {
             Given::Temperature => found.temperature = value,
             Given::Pressure => found.pressure = value,
@@ -104,20 +110,48 @@ impl Engine {
         Ok(self.saturated_state(side, &self.saturated(side, given, value)?))
     }
 
-    fn both(&self, given: Given, value: f64) -> Result<Saturation, Error> {
-        let bubble = self.point(Side::Bubble, given, value)?;
+    fn points(&self, given: Given, value: f64) -> (Result<Point, Error>, Result<Point, Error>) {
+        let bubble = self.point(Side::Bubble, given, value);
         // One point of a pure fluid is both.
         let dew = match self.z.len() {
-            1 => bubble,
-            _ => self.point(Side::Dew, given, value)?,
+            1 => bubble.clone(),
+            _ => self.point(Side::Dew, given, value),
         };
+        (bubble, dew)
+    }
+
+    /// Bubble and dew point at one temperature or pressure.
+    pub(super) fn ends(&self, given: Given, value: f64) -> Result<Ends, Error> {
+        let (bubble, dew) = self.points(given, value);
+        Ok(Ends {
+            bubble: bubble?,
+            dew: dew?,
+        })
+    }
+
+    /// Both saturated phases, each where there is one.
+    pub(super) fn each(
+        &self,
+        given: Given,
+        value: f64,
+    ) -> (Result<Saturated, Error>, Result<Saturated, Error>) {
+        let (bubble, dew) = self.points(given, value);
+        let of = |side, point| self.exactly(given, value, self.saturated_of(side, &point));
+        (
+            bubble.map(|point| of(Side::Bubble, point)),
+            dew.map(|point| of(Side::Dew, point)),
+        )
+    }
+
+    fn both(&self, given: Given, value: f64) -> Result<Saturation, Error> {
+        let ends = self.ends(given, value)?;
         let state = |side, point| {
             let at = self.exactly(given, value, self.saturated_of(side, point));
             self.saturated_state(side, &at)
         };
         Ok(Saturation {
-            bubble: state(Side::Bubble, &bubble),
-            dew: state(Side::Dew, &dew),
+            bubble: state(Side::Bubble, &ends.bubble),
+            dew: state(Side::Dew, &ends.dew),
         })
     }
 

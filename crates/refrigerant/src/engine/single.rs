@@ -5,7 +5,6 @@ use super::saturation::Saturated;
 use crate::algorithm::Stalled;
 use crate::algorithm::density::density;
 use crate::algorithm::envelope::Given;
-use crate::algorithm::equilibrium::Side;
 use crate::algorithm::properties::properties;
 use crate::{Calculation, Error, Phase, Quantity, State};
 
@@ -19,12 +18,7 @@ impl Engine {
     pub fn state(&self, t: f64, p: f64) -> Result<State, Error> {
         self.check(Quantity::Temperature, t, self.lowest, self.highest)?;
         self.check_pressure(p)?;
-        let bubble = self.saturated(Side::Bubble, Given::Temperature, t);
-        let dew = match (&bubble, self.z.len()) {
-            (Ok(_), 1) => self.saturated(Side::Dew, Given::Temperature, t),
-            (Err(e), 1) => Err(e.clone()),
-            _ => self.saturated(Side::Dew, Given::Temperature, t),
-        };
+        let (bubble, dew) = self.each(Given::Temperature, t);
         let rho = match (bubble, dew) {
             (Ok(bubble), _) if p > bubble.pressure => self.liquid(t, p, bubble.density)?,
             (_, Ok(dew)) if p <= dew.pressure => self.vapor(t, p, dew.density)?,
@@ -108,9 +102,7 @@ impl Engine {
 
     /// The saturated phases at a pressure, where it has them.
     pub(super) fn saturated_pair(&self, p: f64) -> Result<Region, Error> {
-        let bubble = self.saturated(Side::Bubble, Given::Pressure, p);
-        let dew = self.saturated(Side::Dew, Given::Pressure, p);
-        match (bubble, dew) {
+        match self.each(Given::Pressure, p) {
             (Ok(bubble), Ok(dew)) if bubble.temperature <= dew.temperature => {
                 Ok(Region::Subcritical(bubble, dew))
             }

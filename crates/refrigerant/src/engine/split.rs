@@ -1,11 +1,11 @@
 //! States of two phases.
 
 use super::Engine;
-use super::saturation::Saturated;
+use super::saturation::{Ends, Saturated};
 use crate::algorithm::envelope::Given;
-use crate::algorithm::equilibrium::Side;
+use crate::algorithm::equilibrium::{Point, Side};
 use crate::algorithm::flash::{self, Hold, Split};
-use crate::algorithm::properties::properties;
+use crate::algorithm::properties::{Properties, properties};
 use crate::{Calculation, Error, Phase, Quantity, State};
 
 /// Steps in quality by which a split that does not converge at once is approached from its nearer end.
@@ -14,10 +14,14 @@ const APPROACH: usize = 16;
 impl Engine {
     pub fn two_phase(&self, p: f64, quality: f64) -> Result<State, Error> {
         self.check(Quantity::Quality, quality, 0.0, 1.0)?;
-        let bubble = self.saturated(Side::Bubble, Given::Pressure, p)?;
-        let dew = self.saturated(Side::Dew, Given::Pressure, p)?;
+        let ends = self.ends(Given::Pressure, p)?;
+        let end = |side, point| self.exactly(Given::Pressure, p, self.saturated_of(side, point));
+        let bubble = end(Side::Bubble, &ends.bubble);
+        let dew = end(Side::Dew, &ends.dew);
         if self.z.len() == 1 {
-            return Ok(self.lever(&bubble, &dew, quality));
+            let of = |s: &Saturated| properties(&self.mixture, s.temperature, s.density, &self.z);
+            let (l, v) = (of(&bubble), of(&dew));
+            return Ok(self.lever((&bubble, &l), (&dew, &v), quality));
         }
         // A phase of next to nothing is the bubble or dew point itself.
         if quality < 1e-9 {
@@ -26,14 +30,17 @@ impl Engine {
         if quality > 1.0 - 1e-9 {
             return Ok(self.saturated_state(Side::Dew, &dew));
         }
-        let split = self.split_at_quality(p, quality, None)?;
+        let split = self.split_at_quality(p, quality, &ends, None)?;
         Ok(self.split_state(p, &split))
     }
 
     /// Two phases of a pure fluid, by the lever rule.
-    pub(super) fn lever(&self, bubble: &Saturated, dew: &Saturated, quality: f64) -> State {
-        let of = |s: &Saturated| properties(&self.mixture, s.temperature, s.density, &self.z);
-        let (l, v) = (of(bubble), of(dew));
+    pub(super) fn lever(
+        &self,
+        (bubble, l): (&Saturated, &Properties),
+        (dew, v): (&Saturated, &Properties),
+        quality: f64,
+    ) -> State {
         let mix = |a: f64, b: f64| (1.0 - quality) * a + quality * b;
         let rho = 1.0 / mix(1.0 / bubble.density, 1.0 / dew.density);
         self.bare(
@@ -49,6 +56,7 @@ impl Engine {
         &self,
         p: f64,
         quality: f64,
+        ends: &Ends,
         near: Option<&Split>,
     ) -> Result<Split, Error> {
         let attempt = |q: f64, guess: &Split| {
@@ -57,9 +65,7 @@ impl Engine {
         if let Some(split) = near.and_then(|near| attempt(quality, near)) {
             return Ok(split);
         }
-        let bubble = self.point(Side::Bubble, Given::Pressure, p)?;
-        let dew = self.point(Side::Dew, Given::Pressure, p)?;
-        let guess = |q: f64| flash::between(&self.z, &bubble, &dew, q);
+        let guess = |q: f64| flash::between(&self.z, &ends.bubble, &ends.dew, q);
         if let Some(split) = attempt(quality, &guess(quality)) {
             return Ok(split);
         }
@@ -84,19 +90,17 @@ impl Engine {
 
     /// The split of a blend at a temperature, `None` where there is none.
     pub(super) fn split_at_temperature(&self, t: f64, p: f64) -> Result<Option<Split>, Error> {
-        let (Ok(bubble), Ok(dew)) = (
-            self.point(Side::Bubble, Given::Pressure, p),
-            self.point(Side::Dew, Given::Pressure, p),
-        ) else {
+        let Ok(ends) = self.ends(Given::Pressure, p) else {
             return Ok(None);
         };
         let n = self.z.len();
-        let (low, high) = (bubble.unknowns[n + 1].exp(), dew.unknowns[n + 1].exp());
+        let temperature = |end: &Point| end.unknowns[n + 1].exp();
+        let (low, high) = (temperature(&ends.bubble), temperature(&ends.dew));
         if t <= low || t >= high {
             return Ok(None);
         }
         let share = (t - low) / (high - low);
-        let guess = flash::between(&self.z, &bubble, &dew, share);
+        let guess = flash::between(&self.z, &ends.bubble, &ends.dew, share);
         let direct = flash::converge(&self.mixture, &self.z, p, Hold::Temperature(t), &guess).ok();
         if direct.is_some() {
             return Ok(direct);
@@ -106,7 +110,7 @@ impl Engine {
         let mut near = None;
         for _ in 0..60 {
             let q = 0.5 * (below + above);
-            let split = self.split_at_quality(p, q, near.as_ref())?;
+            let split = self.split_at_quality(p, q, &ends, near.as_ref())?;
             if let Ok(exact) =
                 flash::converge(&self.mixture, &self.z, p, Hold::Temperature(t), &split)
             {
