@@ -259,7 +259,9 @@ impl Refrigerant {
 
     /// Whether parameters for some pair of components are not published and come from a combining rule instead.
     ///
-    /// Saturation pressures of such a blend are typically good to a few per cent, not to a fraction of one.
+    /// What that means: of equimolar pairs whose parameters are published, the rule puts the bubble pressure of half within 14 % and of nine
+    /// in ten within 41 %, mostly too low; worst where a hydrocarbon meets a halocarbon or ammonia meets anything. A few per cent by mass of
+    /// one component move a blend by far less.
     pub fn is_estimated(&self) -> bool {
         self.inner.engine.is_estimated()
     }

@@ -76,9 +76,9 @@ def saturation(state, quality, t, zero):
 
 
 class Table:
-    def __init__(self, out, name, what, columns):
+    def __init__(self, out, name, what, columns, script="refrigerant.py", code=f"CoolProp {CoolProp.__version__}, Helmholtz-energy backend (HEOS)"):
         self.file = (out / name).open("w", newline="\n")
-        self.file.write(f"# CoolProp {CoolProp.__version__}, Helmholtz-energy backend (HEOS); written by scripts/refrigerant.py.\n")
+        self.file.write(f"# {code}; written by scripts/{script}.\n")
         self.file.write(f"# {what}\n{columns}\n")
 
     def row(self, name, *values):

@@ -104,7 +104,7 @@ pub static SCREEN: Screen = Screen {
     refrigerant: "Refrigerant",
     temperature: "Temperature",
     pressure: "Pressure, gauge",
-    estimated: "est.: for a pair of this blend's components no parameters are published, so a combining rule stands in. Pressures may be off by a few per cent.",
+    estimated: "est.: for a pair of this blend's components no parameters are published, so a combining rule stands in. Pressures may be off by a tenth and more where that pair makes up most of the blend.",
     bubble: "bubble",
     dew: "dew",
     glide: "glide",
