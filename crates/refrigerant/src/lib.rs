@@ -31,6 +31,10 @@
 //! of the refrigerant itself, a blend included. A refrigerant that is above critical at 0 °C has zero enthalpy and entropy as
 //! saturated liquid at 101.325 kPa instead.
 //!
+//! # What is left out
+//! Viscosity, conductivity and surface tension: nothing that is computed on these states needs them. Heat exchangers are scaled from a known
+//! point by conductance, and for most blends no correlation of transport properties is published.
+//!
 //! # Range and trust
 //! Pure fluids follow the equations named in `data/fluids/`, blends the multi-fluid model with the binary parameters named in
 //! `data/pairs.txt`. Near the critical point of a blend (within about 2 K) no model is certain. A blend may be asked for far below the

@@ -22,6 +22,7 @@ pub struct Ends {
 
 impl Engine {
     /// The point on a saturation curve, in the unknowns of the algorithm.
+    #[inline]
     pub(super) fn point(&self, side: Side, given: Given, value: f64) -> Result<Point, Error> {
         let envelope = self.envelope()?;
         let quantity = match given {

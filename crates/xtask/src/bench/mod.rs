@@ -29,7 +29,7 @@ pub fn run(refrigerants: &[OsString]) -> Result<(), Error> {
     let folder = folder();
     std::fs::create_dir_all(&folder).map_err(Error::at(&folder))?;
     let lines = output_of_step(
-        "timing natively (about half a minute)",
+        "timing natively (about a minute)",
         None,
         Command::new("cargo")
             .current_dir(project::root())
