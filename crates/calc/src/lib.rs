@@ -24,6 +24,7 @@ pub mod explain;
 pub mod fan;
 mod field;
 pub mod input;
+pub mod liquid_line;
 mod method;
 pub mod motor;
 pub mod need;
