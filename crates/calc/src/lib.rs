@@ -17,12 +17,14 @@
 
 pub mod air;
 mod build;
+pub mod charge;
 pub mod condenser;
 pub mod controller;
 pub mod cycle;
 pub mod explain;
 pub mod fan;
 mod field;
+pub mod flooding;
 pub mod input;
 pub mod liquid_line;
 mod method;
@@ -35,6 +37,7 @@ mod root;
 pub mod settings;
 pub mod usual;
 mod verdict;
+pub mod void_fraction;
 
 pub use build::plan;
 pub use explain::{Basis, Explained, Given, Quantity, Rule, Term, Working};
