@@ -22,6 +22,7 @@ pub mod controller;
 pub mod cycle;
 pub mod explain;
 pub mod fan;
+pub mod fan_bank;
 mod field;
 pub mod input;
 mod method;
