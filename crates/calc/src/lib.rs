@@ -23,6 +23,7 @@ pub mod controller;
 pub mod cycle;
 pub mod explain;
 pub mod fan;
+pub mod fan_bank;
 mod field;
 pub mod flooding;
 pub mod input;

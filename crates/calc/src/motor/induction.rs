@@ -1,4 +1,4 @@
-//! The fan motor: torque balance of an induction motor on a reduced voltage against a fan.
+//! Torque balance of an induction motor on a reduced voltage against a fan.
 //!
 //! Torque follows Kloss's equation and the square of the voltage, load torque the square of the speed and the density of the air.
 //! Everything is relative to the nameplate point.
@@ -7,20 +7,21 @@
 //! fan drives.
 
 use uom::si::angular_velocity::revolution_per_minute;
-use uom::si::f64::{AngularVelocity, Frequency, Time};
+use uom::si::f64::{AngularVelocity, Frequency};
 use uom::si::frequency::hertz;
-use uom::si::time::second;
 
-use crate::input::{Bearing, MotorKind};
+use super::stall::starting_torque_ratio;
+use crate::input::MotorKind;
 use crate::problem::Problem;
 
 /// An induction motor on a fan.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct InductionMotor {
     synchronous: AngularVelocity,
-    rated_slip: f64,
-    breakdown_slip: f64,
-    breakdown_ratio: f64,
+    pub(super) rated_slip: f64,
+    pub(super) breakdown_slip: f64,
+    pub(super) breakdown_ratio: f64,
+    pub(super) starting_ratio: f64,
 }
 
 impl InductionMotor {
@@ -59,6 +60,7 @@ impl InductionMotor {
             rated_slip,
             breakdown_slip: rated_slip * (breakdown_ratio + (breakdown_ratio.powi(2) - 1.0).sqrt()),
             breakdown_ratio,
+            starting_ratio: starting_torque_ratio(kind),
         })
     }
 
@@ -83,7 +85,12 @@ impl InductionMotor {
 
     /// Load torque over rated torque at a slip, in air of a share of the rated density.
     pub fn load(&self, density: f64, slip: f64) -> f64 {
-        density * ((1.0 - slip) / (1.0 - self.rated_slip)).powi(2)
+        self.load_at(density, 1.0 - slip)
+    }
+
+    /// Load torque over rated torque at a share of nameplate synchronous speed.
+    pub(super) fn load_at(&self, density: f64, speed: f64) -> f64 {
+        density * (speed / (1.0 - self.rated_slip)).powi(2)
     }
 
     /// Share of rated voltage at which the fan settles at this speed.
@@ -98,55 +105,41 @@ impl InductionMotor {
     ///
     /// `None` where the motor stalls.
     pub fn speed_at(&self, voltage: f64, density: f64) -> Option<AngularVelocity> {
+        self.settle(voltage, 1.0, density, 0.0)
+            .map(|share| self.synchronous * share)
+    }
+
+    /// Share of nameplate synchronous speed at which a running fan settles: the fastest one where torque meets load and friction.
+    ///
+    /// `field` is the voltage over the frequency and `frequency` the frequency, both as shares of the nameplate's. The slip is
+    /// counted in shares of nameplate synchronous speed throughout, where the torque curve only scales with the field.
+    pub(super) fn settle(
+        &self,
+        field: f64,
+        frequency: f64,
+        density: f64,
+        friction: f64,
+    ) -> Option<f64> {
         const STEPS: u32 = 256;
-        let surplus = |slip: f64| self.torque(voltage, slip) - self.load(density, slip);
-        // Walks down from synchronous speed to the first slip with torque to spare, then closes in.
-        let step = (1..=STEPS).find(|&step| surplus(f64::from(step) / f64::from(STEPS)) >= 0.0)?;
-        if step == STEPS && voltage <= 0.0 {
+        let surplus = |slip: f64| {
+            let load = self.load_at(density, frequency - slip);
+            self.torque(field, slip) - load - friction
+        };
+        let at = |step: u32| frequency * f64::from(step) / f64::from(STEPS);
+        // Walks down from the speed of the field to the first slip with torque to spare, then closes in.
+        let step = (1..=STEPS).find(|&step| surplus(at(step)) >= 0.0)?;
+        if step == STEPS && field <= 0.0 {
             return None;
         }
-        let (low, high) = (
-            f64::from(step - 1) / f64::from(STEPS),
-            f64::from(step) / f64::from(STEPS),
-        );
-        let slip = crate::root::bracketed(low, high, surplus);
-        Some(self.synchronous * (1.0 - slip))
+        Some(frequency - crate::root::bracketed(at(step - 1), at(step), surplus))
     }
-}
-
-/// Whether a phase-cut supply may slow this kind of motor. Common practice, no published source.
-pub fn takes_phase_cut(kind: MotorKind) -> bool {
-    matches!(
-        kind,
-        MotorKind::PermanentSplitCapacitor | MotorKind::ShadedPole
-    )
-}
-
-/// Lowest share of full speed that a bearing allows: a sleeve bearing needs speed to keep its oil film.
-///
-/// Common practice, no published source.
-pub fn lowest_speed_fraction(bearing: Bearing) -> f64 {
-    match bearing {
-        Bearing::Ball => 0.2,
-        Bearing::Sleeve => 0.4,
-    }
-}
-
-/// Time at full output that brings a fan up from rest: longer where an oil film has to form first.
-///
-/// Common practice, no published source: within 0.1 to 5 s.
-pub fn start_boost(bearing: Bearing) -> Time {
-    Time::new::<second>(match bearing {
-        Bearing::Ball => 0.5,
-        Bearing::Sleeve => 2.0,
-    })
 }
 
 #[cfg(test)]
-mod tests {
+pub(in crate::motor) mod tests {
     use super::*;
 
-    fn six_pole() -> InductionMotor {
+    pub(in crate::motor) fn six_pole() -> InductionMotor {
         InductionMotor::from_nameplate(
             MotorKind::PermanentSplitCapacitor,
             AngularVelocity::new::<revolution_per_minute>(1075.0),
