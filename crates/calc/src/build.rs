@@ -1,36 +1,51 @@
 //! Making a plan, step by step from the known point.
 
 use uom::si::f64::{
-    Power, Pressure, TemperatureInterval, ThermalConductance, ThermodynamicTemperature, VolumeRate,
+    MassDensity, Power, Pressure, TemperatureInterval, ThermalConductance,
+    ThermodynamicTemperature, VolumeRate,
 };
+use uom::si::power::watt;
 use uom::si::temperature_interval::kelvin as kelvin_interval;
+use uom::si::thermal_conductance::watt_per_kelvin;
+use uom::si::thermodynamic_temperature::kelvin;
 use winterset_refrigerant::Error;
 
 use crate::air;
-use crate::condenser::{self, Condenser};
 use crate::controller::Proportional;
-use crate::cycle::{self, Suction};
+use crate::cycle::{ISENTROPIC_EFFICIENCY, SUBCOOLING, SUPERHEAT};
 use crate::explain::{Explained, Given, Quantity, Rule, Working};
+use crate::fan_bank::{Fan, FanBank, Layout, Role};
 use crate::field::Field;
 use crate::input::{Input, Load};
 use crate::method::{Actuator, Model};
 use crate::motor::{InductionMotor, takes_phase_cut};
-use crate::need::pressure_need;
-use crate::plan::{Design, HoldLimits, Plan};
+use crate::need::{opening, pressure_need};
+use crate::plan::{Cycle, Design, HoldLimits, Method, Plan, Zones};
 use crate::problem::{InputError, Problem};
+use crate::root::bracketed;
 use crate::settings::{self, Range};
+use crate::system::circuit::{Circuit, KnownPoint, Running, Scale, Unfit};
+use crate::system::line::Line;
+use crate::system::zones::Coil;
 use crate::verdict::{self, Verdict};
 
-/// Effectiveness that a usual condenser reaches at its known point. Common practice, no published source.
+/// Effectiveness that a usual condenser reaches at its known point, at the middle of condensing. Common practice, no published
+/// source.
 const USUAL_EFFECTIVENESS: f64 = 0.6;
 
-/// Effectiveness above which an entered airflow cannot be right: the air would leave within a hundredth of the condensing
+/// Transfer units above which an entered airflow cannot be right: the air would leave within a hundredth of the condensing
 /// temperature.
-const HIGHEST_EFFECTIVENESS: f64 = 0.99;
+const MOST_TRANSFER_UNITS: f64 = 4.605_170_185_988_092;
 
 /// Distance from the critical temperature that a condensing temperature keeps, K: nearer, liquid and vapour hardly differ and
 /// no condenser works.
 const CRITICAL_MARGIN: f64 = 3.0;
+
+/// Least distance from the air to the bubble point at the known point, K: nearer, no liquid leaves the condenser.
+const LEAST_APPROACH: f64 = 1.0;
+
+/// Power of all fans over the heat that a usual condenser rejects. Common practice, no published source.
+const FAN_POWER_SHARE: f64 = 0.03;
 
 /// Makes the winter plan of a system.
 ///
@@ -59,22 +74,20 @@ fn build(input: &Input) -> Result<Plan, InputError> {
         air::atmosphere(elevation.value),
         Working::new(Rule::Atmosphere).given("H", elevation, Quantity::Elevation),
     );
-    let suction =
-        Suction::new(refrigerant, input.evaporating.value).map_err(at(Field::Evaporating))?;
     let condensing = design_condensing(input)?;
-    let head = refrigerant
-        .dew_at_temperature(condensing.value)
-        .map_err(at(Field::OverAmbient))?
-        .pressure;
-    let heat = heat_rejected(input, &suction, head).map_err(at(Field::OverAmbient))?;
-    let design = design(input, atmosphere.value, condensing, head, heat)?;
-    let need = pressure_need(input, &suction, head).map_err(|error| {
+    let subcooling = subcooling(input, condensing.value)?;
+    let circuit = circuit(input, condensing.value, subcooling)?;
+    let highest = highest_condensing(input).get::<kelvin>();
+    let line = Line::new(&circuit, opening(input.metering.value), highest)
+        .map_err(at(Field::Evaporating))?;
+    let (design, coil) = design(input, atmosphere.value, condensing, subcooling, &circuit)?;
+    let need = pressure_need(input, &circuit, &line).map_err(|error| {
         at(match input.compressor_lowest {
             Some(_) => Field::CompressorLowest,
             None => Field::Evaporating,
         })(error)
     })?;
-    check_room_above(input, need.condensing)?;
+    check_room_above(input, need.condensing, line.highest)?;
 
     let actuator = actuator(input)?;
     let need_point = (need.pressure.value, need.condensing);
@@ -86,13 +99,10 @@ fn build(input: &Input) -> Result<Plan, InputError> {
 
     let model = Model {
         refrigerant: refrigerant.clone(),
+        line,
+        coil,
         atmosphere: atmosphere.value,
-        condenser: Condenser {
-            heat: design.heat_rejected.value,
-            airflow: design.airflow.value,
-            density: air::density(atmosphere.value, design.outdoor.value),
-            conductance: design.conductance.value,
-        },
+        airflow: design.airflow.value,
         actuator,
         controller: Proportional {
             sensing: input.sensing.value,
@@ -103,6 +113,8 @@ fn build(input: &Input) -> Result<Plan, InputError> {
         need: need_point,
         full_speed: (full.pressure, full.condensing),
         idle_airflow: input.idle_airflow.value,
+        stages: stages(input.fans.value),
+        fan_power: design.fan_power.value,
     };
     let hold = hold_limits(&model);
     let verdict = Verdict::on(&hold, input.outdoor_low);
@@ -122,6 +134,92 @@ fn build(input: &Input) -> Result<Plan, InputError> {
         verdict,
         cautions: verdict::cautions(refrigerant, input.motor.value),
         model,
+    })
+}
+
+/// Airflow with one of some like fans running, two, and so on, over that of all: fans on one open space, without shutters.
+fn stages(fans: u32) -> Vec<f64> {
+    let count = fans as usize;
+    let fan = Fan {
+        role: Role::Fixed,
+        airflow: VolumeRate::new::<uom::si::volume_rate::cubic_meter_per_second>(1.0),
+        power: Power::new::<watt>(1.0),
+        shutter: false,
+    };
+    let bank = FanBank::new(vec![fan; count], Layout::USUAL_OPEN);
+    (1..=count)
+        .map(|running| {
+            let states: Vec<f64> = (0..count)
+                .map(|fan| if fan < running { 1.0 } else { 0.0 })
+                .collect();
+            // As many like fans as the input's range allows are a bank; the plain share stands in for what cannot happen.
+            bank.as_ref()
+                .ok()
+                .and_then(|bank| bank.flow(&states, 1.0).ok())
+                .map_or(running as f64 / count as f64, |flow| flow.airflow_share)
+        })
+        .collect()
+}
+
+/// Subcooling at the known point: the usual, or half of what the air leaves.
+fn subcooling(
+    input: &Input,
+    condensing: ThermodynamicTemperature,
+) -> Result<TemperatureInterval, InputError> {
+    let over_ambient = at(Field::OverAmbient);
+    let bubble = input
+        .refrigerant
+        .dew_pressure(condensing)
+        .and_then(|head| input.refrigerant.bubble_temperature(head))
+        .map_err(over_ambient)?;
+    let room = air::difference(bubble, input.known_outdoor.value);
+    let least = TemperatureInterval::new::<kelvin_interval>(LEAST_APPROACH);
+    if room < least {
+        return Err(InputError {
+            field: Field::OverAmbient,
+            problem: Problem::OverAmbientBelowGlide {
+                lowest: input.over_ambient.value - room + least,
+            },
+        });
+    }
+    let usual = TemperatureInterval::new::<kelvin_interval>(SUBCOOLING);
+    Ok(if room * 0.5 < usual {
+        room * 0.5
+    } else {
+        usual
+    })
+}
+
+fn circuit(
+    input: &Input,
+    condensing: ThermodynamicTemperature,
+    subcooling: TemperatureInterval,
+) -> Result<Circuit, InputError> {
+    // Superheated vapour cannot leave warmer than the air that heats it.
+    let lowest =
+        input.evaporating.value + TemperatureInterval::new::<kelvin_interval>(SUPERHEAT + 1.0);
+    if input.return_air.value < lowest {
+        return Err(InputError {
+            field: Field::ReturnAir,
+            problem: Problem::ReturnAirTooCold { lowest },
+        });
+    }
+    let known = KnownPoint {
+        evaporating: input.evaporating.value.get::<kelvin>(),
+        condensing: condensing.get::<kelvin>(),
+        subcooling: subcooling.get::<kelvin_interval>(),
+        return_air: input.return_air.value.get::<kelvin>(),
+        scale: match input.load {
+            Load::Cooling(cooling) => Scale::Cooling(cooling.get::<watt>()),
+            Load::Rejected(heat) => Scale::Rejected(heat.get::<watt>()),
+        },
+    };
+    Circuit::new(&input.refrigerant, known).map_err(|unfit| InputError {
+        field: Field::Evaporating,
+        problem: match unfit {
+            Unfit::Refrigerant(error) => Problem::Refrigerant(error),
+            Unfit::Lift => Problem::LiftTooHigh,
+        },
     })
 }
 
@@ -158,9 +256,13 @@ fn design_condensing(input: &Input) -> Result<Explained<ThermodynamicTemperature
     ))
 }
 
-/// A need entered so high that no throttling range fits under the critical point is the entry's fault.
-fn check_room_above(input: &Input, need: ThermodynamicTemperature) -> Result<(), InputError> {
-    let highest = highest_condensing(input);
+/// A need entered so high that no throttling range fits under the highest condensing temperature is the entry's fault.
+fn check_room_above(
+    input: &Input,
+    need: ThermodynamicTemperature,
+    highest: f64,
+) -> Result<(), InputError> {
+    let highest = ThermodynamicTemperature::new::<kelvin>(highest);
     let condensing = need + input.throttling_range.value;
     if condensing > highest {
         let field = if input.compressor_lowest.is_some() {
@@ -179,73 +281,123 @@ fn check_room_above(input: &Input, need: ThermodynamicTemperature) -> Result<(),
     Ok(())
 }
 
-fn heat_rejected(
-    input: &Input,
-    suction: &Suction,
-    head: Pressure,
-) -> Result<Explained<Power>, Error> {
-    match input.load {
-        Load::Rejected(heat) => Ok(Explained::new(
-            heat,
-            Working::new(Rule::HeatEntered).given("Q", Given::entered(heat), Quantity::Power),
-        )),
-        Load::Cooling(cooling) => {
-            let ratio = cycle::heat_rejection_ratio(&input.refrigerant, suction, head)?;
-            Ok(Explained::new(
-                cooling * ratio,
-                Working::new(Rule::HeatRejected)
-                    .given("Q₀", Given::entered(cooling), Quantity::Power)
-                    .with("Q/Q₀", Quantity::Ratio(ratio))
-                    .with("η", Quantity::Ratio(cycle::ISENTROPIC_EFFICIENCY)),
-            ))
+fn heat_rejected(input: &Input, known: &Running) -> Explained<Power> {
+    let heat = Power::new::<watt>(known.rejected());
+    let working = match input.load {
+        Load::Rejected(heat) => {
+            Working::new(Rule::HeatEntered).given("Q", Given::entered(heat), Quantity::Power)
         }
-    }
+        Load::Cooling(cooling) => Working::new(Rule::HeatRejected)
+            .given("Q₀", Given::entered(cooling), Quantity::Power)
+            .with("Q/Q₀", Quantity::Ratio((heat / cooling).value))
+            .with("η", Quantity::Ratio(ISENTROPIC_EFFICIENCY)),
+    };
+    Explained::new(heat, working)
 }
 
-fn design(
+/// Airflow as entered, or what a usual condenser moves for this heat.
+fn airflow(
     input: &Input,
-    atmosphere: Pressure,
-    condensing: Explained<ThermodynamicTemperature>,
-    pressure: Pressure,
-    heat_rejected: Explained<Power>,
-) -> Result<Design, InputError> {
-    let density = air::density(atmosphere, input.known_outdoor.value);
-    let over_ambient = input.over_ambient.value;
-    let carried = |effectiveness: f64| -> VolumeRate {
-        let capacity_rate: ThermalConductance = heat_rejected.value / over_ambient / effectiveness;
-        capacity_rate / (density * air::specific_heat())
-    };
-    let airflow = match input.airflow {
-        Some(airflow) => Explained::new(
+    heat: Power,
+    density: MassDensity,
+    known: &Running,
+) -> Explained<VolumeRate> {
+    if let Some(airflow) = input.airflow {
+        return Explained::new(
             airflow,
             Working::new(Rule::AirflowEntered).given(
                 "V",
                 Given::entered(airflow),
                 Quantity::Airflow,
             ),
-        ),
-        None => Explained::new(
-            carried(USUAL_EFFECTIVENESS),
-            Working::new(Rule::AssumedAirflow)
-                .with("Q", Quantity::Power(heat_rejected.value))
-                .with("ρ", Quantity::Density(density))
-                .given("ΔT₀", input.over_ambient, Quantity::Difference),
-        ),
+        );
+    }
+    let dew = input.known_outdoor.value + input.over_ambient.value;
+    let glide = dew.get::<kelvin>() - known.bubble;
+    let middle =
+        input.over_ambient.value - TemperatureInterval::new::<kelvin_interval>(0.5 * glide);
+    let capacity_rate: ThermalConductance = heat / middle / USUAL_EFFECTIVENESS;
+    Explained::new(
+        capacity_rate / (density * air::specific_heat()),
+        Working::new(Rule::AssumedAirflow)
+            .with("Q", Quantity::Power(heat))
+            .with("ρ", Quantity::Density(density))
+            .with("ΔT_m", Quantity::Difference(middle)),
+    )
+}
+
+/// The coil that just rejects the known point's heat in this air: clean, and drawing none of its own air.
+fn known_coil(
+    input: &Input,
+    condensing: ThermodynamicTemperature,
+    airflow: VolumeRate,
+    density: MassDensity,
+    known: &Running,
+) -> Result<Coil, InputError> {
+    let outdoor = input.known_outdoor.value.get::<kelvin>();
+    let mass_flow = (density * airflow).value;
+    let specific_heat = air::specific_heat().value;
+    let clean = |conductance: f64| Coil {
+        conductance,
+        mass_flow,
+        recirculation: 0.0,
+        dirt: 0.0,
     };
-    let lowest = carried(HIGHEST_EFFECTIVENESS);
-    if airflow.value < lowest {
+    let taken = |conductance: f64| {
+        clean(conductance)
+            .under(outdoor, mass_flow, specific_heat)
+            .taken(condensing.get::<kelvin>(), known)
+    };
+    let most = MOST_TRANSFER_UNITS * mass_flow * specific_heat;
+    let share = taken(most);
+    if share > 1.0 {
         return Err(InputError {
             field: Field::Airflow,
-            problem: Problem::TooLittleAir { lowest },
+            problem: Problem::TooLittleAir {
+                // At given transfer units the share goes with one over the airflow; a hair more keeps rounding from deciding.
+                lowest: airflow * share * (1.0 + 1e-9),
+            },
         });
     }
+    let log = bracketed((most * 1e-6).ln(), most.ln(), |log| {
+        1.0 / taken(log.exp()) - 1.0
+    });
+    Ok(Coil {
+        recirculation: input.recirculation.value,
+        dirt: input.dirt.value,
+        ..clean(log.exp())
+    })
+}
+
+fn design(
+    input: &Input,
+    atmosphere: Pressure,
+    condensing: Explained<ThermodynamicTemperature>,
+    subcooling: TemperatureInterval,
+    circuit: &Circuit,
+) -> Result<(Design, Coil), InputError> {
+    let known = &circuit.at_known;
+    let density = air::density(atmosphere, input.known_outdoor.value);
+    let heat_rejected = heat_rejected(input, known);
+    let airflow = airflow(input, heat_rejected.value, density, known);
+    let coil = known_coil(input, condensing.value, airflow.value, density, known)?;
     let capacity_rate = air::capacity_rate(density, airflow.value);
-    let effectiveness = (heat_rejected.value / over_ambient / capacity_rate).value;
-    let conductance = condenser::conductance(effectiveness, capacity_rate);
-    Ok(Design {
+    let effectiveness = (heat_rejected.value / input.over_ambient.value / capacity_rate).value;
+    let clean = Coil {
+        recirculation: 0.0,
+        dirt: 0.0,
+        ..coil
+    };
+    let zones = clean
+        .under(
+            input.known_outdoor.value.get::<kelvin>(),
+            coil.mass_flow,
+            air::specific_heat().value,
+        )
+        .shares(condensing.value.get::<kelvin>(), known);
+    let design = Design {
         outdoor: input.known_outdoor,
-        condensing,
-        pressure,
+        pressure: crate::system::fluid::pressure(known.head),
         air_capacity_rate: Explained::new(
             capacity_rate,
             Working::new(Rule::AirCapacityRate)
@@ -253,17 +405,25 @@ fn design(
                 .with("V", Quantity::Airflow(airflow.value)),
         ),
         conductance: Explained::new(
-            conductance,
+            ThermalConductance::new::<watt_per_kelvin>(coil.conductance),
             Working::new(Rule::Conductance)
                 .with("Q", Quantity::Power(heat_rejected.value))
                 .with("C", Quantity::Conductance(capacity_rate))
                 .given("ΔT₀", input.over_ambient, Quantity::Difference)
-                .with("ε", Quantity::Ratio(effectiveness)),
+                .with("f_desuperheating", Quantity::Ratio(zones[0]))
+                .with("f_condensing", Quantity::Ratio(zones[1]))
+                .with("f_subcooling", Quantity::Ratio(zones[2])),
         ),
+        fan_power: Given::or_assume(input.fan_power, heat_rejected.value * FAN_POWER_SHARE),
+        condensing,
+        subcooling,
+        cycle: Cycle::of(known),
+        zones: Zones::of(zones),
         heat_rejected,
         airflow,
         effectiveness,
-    })
+    };
+    Ok((design, coil))
 }
 
 fn actuator(input: &Input) -> Result<Actuator, InputError> {
@@ -283,20 +443,14 @@ fn actuator(input: &Input) -> Result<Actuator, InputError> {
 }
 
 fn hold_limits(model: &Model) -> HoldLimits {
-    let explained = |limit: ThermodynamicTemperature, fraction: f64| {
-        let airflow = model.airflow(fraction);
-        Explained::new(
-            limit,
-            Working::new(Rule::HoldLimit)
-                .with("T_need", Quantity::Temperature(model.need.1))
-                .with("Q", Quantity::Power(model.condenser.heat))
-                .with("V", Quantity::Airflow(airflow)),
-        )
-    };
-    let speed_control = model.speed_control_limit();
-    HoldLimits {
-        full_fan: explained(model.hold_limit(1.0), 1.0),
-        on_off: explained(model.hold_limit(0.0), 0.0),
-        speed_control: explained(speed_control, model.lowest_fraction(speed_control)),
-    }
+    HoldLimits::from_fn(|method: Method| {
+        let (limit, airflow) = model.hold_limit(method);
+        let mut working = Working::new(Rule::HoldLimit)
+            .with("T_need", Quantity::Temperature(model.need.1))
+            .with("V", Quantity::Airflow(airflow));
+        if method.floods() {
+            working = working.with("f_flooded", Quantity::Ratio(crate::method::MOST_FLOODED));
+        }
+        Explained::new(limit, working)
+    })
 }

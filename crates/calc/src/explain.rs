@@ -228,17 +228,17 @@ rules! {
     /// Airflow as a person entered it.
     AirflowEntered { "airflow-entered", "V", "As entered" }
     /// Airflow that a usual condenser moves.
-    AssumedAirflow { "assumed-airflow", "V = Q / (ρ · c · 0.6 · ΔT₀)", "Common practice, no published source" }
+    AssumedAirflow { "assumed-airflow", "V = Q / (ρ · c · 0.6 · ΔT_m)", "Common practice, no published source" }
     /// Condensing temperature at the known point.
     DesignCondensing { "design-condensing", "T_c = T_o + ΔT₀", "Definition of condensing temperature over ambient" }
     /// Heat capacity rate of the air.
     AirCapacityRate { "air-capacity-rate", "C = ρ · V · c", "Incropera & DeWitt, heat exchangers chapter" }
     /// Conductance from the known point.
-    Conductance { "conductance", "ε = Q / (C · ΔT₀);  UA = −C · ln(1 − ε)",
-        "Kays & London, Compact Heat Exchangers: effectiveness-NTU, one side condensing" }
+    Conductance { "conductance", "Σ m · Δh_z / (ε_z · C · ΔT_lm,z) = 1;  ε_z = 1 − exp(−UA_z / C)",
+        "Kays & London, Compact Heat Exchangers: effectiveness-NTU; Incropera & DeWitt: logarithmic mean; zones by enthalpy" }
     /// Lowest pressure that the metering device can feed the evaporator at.
-    MeteringNeed { "metering-need", "m₀ · r · √(ρ · Δp / (ρ₀ · Δp₀)) = Q₀ / (h₁ − h₃)",
-        "AHRI 750: flow with the square root of the pressure drop" }
+    MeteringNeed { "metering-need", "m₀ · r · √(ρ · Δp / (ρ₀ · Δp₀)) = V_c · η_v · ρ₁",
+        "AHRI 750: flow with the square root of the pressure drop; Stoecker & Jones: compressor with clearance" }
     /// Lowest condensing pressure for the compressor.
     CompressorNeed { "compressor-need", "p = p_dew(T_e + 15 K)", "Common practice, no published source" }
     /// Lowest condensing temperature that a person entered for the compressor.
@@ -263,9 +263,11 @@ rules! {
     /// Cut-in and cut-out of an on/off fan.
     OnOffPoints { "on-off-points", "p_off = p_need;  p_on = p_dew(T_need + ΔT)", "Common practice, no published source" }
     /// Hold limit.
-    HoldLimit { "hold-limit", "T_o = T_need − Q / (ε(V) · C(V))", "Kays & London: effectiveness-NTU at the method's lowest airflow" }
+    HoldLimit { "hold-limit", "Σ f_z(T_need, T_o, V) = 1 − f_flooded", "Kays & London: effectiveness-NTU by zones, at the method's least airflow and most flooding" }
     /// Condensing temperature at one outdoor temperature.
-    Condensing { "condensing", "T_c = T_o + Q / (ε · C)", "Kays & London: effectiveness-NTU, one side condensing" }
+    Condensing { "condensing", "Σ m · Δh_z / (ε_z · C · ΔT_lm,z) = 1", "Kays & London: effectiveness-NTU by zones; compressor, metering device and evaporator in balance" }
+    /// Electrical power of the fans that a usual condenser has.
+    AssumedFanPower { "assumed-fan-power", "P = 0.03 · Q", "Common practice, no published source" }
 }
 
 impl Rule {

@@ -74,6 +74,14 @@ fields! {
     CompressorLowest = "compressor_lowest",
     /// Share of the full airflow with the fans off.
     IdleAirflow = "idle_airflow",
+    /// Temperature of the air that comes back to the evaporator.
+    ReturnAir = "return_air",
+    /// Electrical power of all condenser fans at full speed.
+    FanPower = "fan_power",
+    /// Share of the condenser's air that it has just blown out.
+    Recirculation = "recirculation",
+    /// Share of the condenser's conductance and airflow that dirt takes.
+    Dirt = "dirt",
 }
 
 impl Field {
@@ -125,6 +133,9 @@ impl Field {
                 Quantity::Elevation(Length::new::<meter>(5500.0)),
             ),
             Field::IdleAirflow => (Quantity::Ratio(0.01), Quantity::Ratio(0.3)),
+            Field::ReturnAir => temperature(-40.0, 50.0),
+            Field::FanPower => power(1.0, 1.0e5),
+            Field::Recirculation | Field::Dirt => (Quantity::Ratio(0.0), Quantity::Ratio(0.6)),
             Field::Refrigerant
             | Field::Metering
             | Field::Motor

@@ -150,6 +150,14 @@ pub struct Input {
     pub throttling_range: Given<TemperatureInterval>,
     /// Share of the full airflow that wind and natural draft move with the fans off.
     pub idle_airflow: Given<f64>,
+    /// Temperature of the air that comes back to the evaporator.
+    pub return_air: Given<ThermodynamicTemperature>,
+    /// Electrical power of all fans at full speed in standard air; where not entered, a usual share of the heat rejected.
+    pub fan_power: Option<Power>,
+    /// Share of the condenser's air that it has just blown out, with the known point taken free of it.
+    pub recirculation: Given<f64>,
+    /// Share of the condenser's conductance and airflow that dirt takes, with the known point taken clean.
+    pub dirt: Given<f64>,
 }
 
 /// The answers that no usual value can stand in for.
@@ -171,7 +179,7 @@ impl Input {
             duty,
             load: essentials.load,
             evaporating: Given::assumed(usual::evaporating(duty.value)),
-            over_ambient: Given::assumed(usual::over_ambient(duty.value)),
+            over_ambient: Given::assumed(usual::over_ambient(duty.value, &essentials.refrigerant)),
             known_outdoor: Given::assumed(usual::known_outdoor()),
             airflow: None,
             fans: Given::assumed(1),
@@ -187,6 +195,13 @@ impl Input {
             sensing: Given::assumed(usual::sensing(&essentials.refrigerant)),
             throttling_range: Given::assumed(TemperatureInterval::new::<kelvin_interval>(8.0)),
             idle_airflow: Given::assumed(0.1),
+            return_air: Given::assumed(usual::return_air(
+                duty.value,
+                usual::evaporating(duty.value),
+            )),
+            fan_power: None,
+            recirculation: Given::assumed(0.0),
+            dirt: Given::assumed(0.0),
             refrigerant: essentials.refrigerant,
         }
     }
@@ -244,6 +259,16 @@ impl Input {
                 Field::IdleAirflow,
                 Some(Quantity::Ratio(self.idle_airflow.value)),
             ),
+            (
+                Field::ReturnAir,
+                Some(Quantity::Temperature(self.return_air.value)),
+            ),
+            (Field::FanPower, self.fan_power.map(Quantity::Power)),
+            (
+                Field::Recirculation,
+                Some(Quantity::Ratio(self.recirculation.value)),
+            ),
+            (Field::Dirt, Some(Quantity::Ratio(self.dirt.value))),
         ];
         values
             .into_iter()

@@ -36,6 +36,7 @@ mod plan;
 mod problem;
 mod root;
 pub mod settings;
+mod system;
 pub mod usual;
 mod verdict;
 pub mod void_fraction;
@@ -44,7 +45,9 @@ pub use build::plan;
 pub use explain::{Basis, Explained, Given, Quantity, Rule, Term, Working};
 pub use field::Field;
 pub use input::Input;
-pub use plan::{Curves, Design, HoldLimits, Method, Plan, Point, Rung};
+pub use plan::{
+    Condition, Curves, Cycle, Design, HoldLimits, Method, PerMethod, Plan, Point, Rung, Zones,
+};
 pub use problem::{InputError, Problem};
 pub use verdict::{Action, Caution, Verdict};
 

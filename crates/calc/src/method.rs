@@ -1,27 +1,46 @@
-//! The condenser under each control method at one outdoor temperature.
+//! The system under each control method at one outdoor temperature.
 
 use uom::si::f64::{
-    AngularVelocity, ElectricPotential, MassDensity, Power, Pressure, TemperatureInterval,
-    ThermodynamicTemperature, VolumeRate,
+    AngularVelocity, ElectricPotential, Frequency, MassDensity, Power, Pressure,
+    TemperatureInterval, ThermodynamicTemperature, VolumeRate,
 };
+use uom::si::frequency::hertz;
 use uom::si::mass_density::kilogram_per_cubic_meter;
+use uom::si::power::watt;
 use uom::si::temperature_interval::nanokelvin;
 use uom::si::thermodynamic_temperature::kelvin;
-use winterset_refrigerant::{Error, Refrigerant};
+use winterset_refrigerant::Refrigerant;
 
 use crate::air;
-use crate::condenser::{Condenser, Duty, conductance};
 use crate::controller::{Proportional, coil_temperature};
 use crate::fan;
 use crate::motor::InductionMotor;
 use crate::phase_cut;
-use crate::plan::{Output, Point};
+use crate::plan::{Condition, Cycle, Method, Output, Point, Zones};
+use crate::problem::Problem;
 use crate::root::bracketed;
+use crate::system::balance::{Balance, balance};
+use crate::system::circuit::Running;
+use crate::system::fluid::{pressure, temperature};
+use crate::system::line::Line;
+use crate::system::zones::{Air, Coil};
 
 /// Density of air that nameplate data of fans and motors refer to (AMCA 210: standard air).
 pub(crate) fn standard_density() -> MassDensity {
     MassDensity::new::<kilogram_per_cubic_meter>(1.2)
 }
+
+/// Most of a condenser that a flooding valve fills with liquid and still keeps in hand. Common practice, no published source.
+pub(crate) const MOST_FLOODED: f64 = 0.95;
+
+/// What a wind baffle leaves of the air that wind and draft move. Common practice, no published source.
+pub(crate) const BAFFLED: f64 = 0.3;
+
+/// Heat capacity of a condenser with its refrigerant over the heat it rejects, J/K a watt. Common practice, no published source.
+const HEAT_CAPACITY: f64 = 2.0;
+
+/// No air is colder on earth, K; a method that still holds there is shown to hold everywhere.
+const COLDEST: f64 = 150.0;
 
 /// How a controller's output becomes speed.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -60,6 +79,20 @@ impl Actuator {
         }
     }
 
+    /// Electrical power at a share of full speed over that at full speed in standard air.
+    ///
+    /// Shaft power goes with the cube of speed; a motor that is slowed by its voltage pays the slip on top.
+    fn power_share(&self, fraction: f64, density: MassDensity) -> f64 {
+        let shaft = fraction.powi(3) * Self::density_ratio(density);
+        match self {
+            Actuator::Voltage(motor, _) if fraction > 0.0 => {
+                let turning = self.full_speed(density) * fraction;
+                shaft * (motor.rated() / turning).value.max(1.0)
+            }
+            _ => shaft,
+        }
+    }
+
     fn output(&self, fraction: f64, speed: AngularVelocity) -> Output {
         match self {
             Actuator::Voltage(_, supply) => {
@@ -83,19 +116,36 @@ impl Actuator {
     }
 }
 
-/// A system reduced to what decides its condensing temperature.
+/// A system with what its methods need to know.
 #[derive(Clone, Debug)]
 pub(crate) struct Model {
     pub(crate) refrigerant: Refrigerant,
+    pub(crate) line: Line,
+    pub(crate) coil: Coil,
     pub(crate) atmosphere: Pressure,
-    pub(crate) condenser: Condenser,
+    /// Airflow of all fans at full speed.
+    pub(crate) airflow: VolumeRate,
     pub(crate) actuator: Actuator,
     pub(crate) controller: Proportional,
     /// Pressure need and its condensing temperature.
     pub(crate) need: (Pressure, ThermodynamicTemperature),
-    /// Full-speed point and its condensing temperature; also the cut-in of the on/off method.
+    /// Full-speed point and its condensing temperature; also the cut-in of switched fans.
     pub(crate) full_speed: (Pressure, ThermodynamicTemperature),
+    /// Share of the full airflow that wind and draft move with the fans off.
     pub(crate) idle_airflow: f64,
+    /// Share of the full airflow with one fan running, two, and so on to all.
+    pub(crate) stages: Vec<f64>,
+    /// Electrical power of all fans at full speed in standard air.
+    pub(crate) fan_power: Power,
+}
+
+/// The air that a method moves, with how it is moved.
+#[derive(Clone, Copy, Debug)]
+struct Moved {
+    /// Share of full speed; for fans in stages the share of them that run.
+    fraction: f64,
+    airflow: VolumeRate,
+    power: Power,
 }
 
 impl Model {
@@ -103,41 +153,73 @@ impl Model {
         air::density(self.atmosphere, outdoor)
     }
 
-    /// Airflow at a share of full speed, never below what wind and draft move.
-    pub(crate) fn airflow(&self, speed_fraction: f64) -> VolumeRate {
-        fan::airflow(
-            self.condenser.airflow,
-            speed_fraction.max(self.idle_airflow),
+    fn idle(&self, method: Method) -> f64 {
+        match method {
+            Method::SpeedWithBaffle => self.idle_airflow * BAFFLED,
+            _ => self.idle_airflow,
+        }
+    }
+
+    /// Airflow where fans move a share of the full one: what wind and draft add fades as the fans fill the coil.
+    fn driven(&self, share: f64, idle: f64) -> VolumeRate {
+        let wind = idle * idle * (1.0 - share * share).max(0.0);
+        fan::airflow(self.airflow, (share * share + wind).sqrt())
+    }
+
+    fn slowed(&self, outdoor: ThermodynamicTemperature, fraction: f64, idle: f64) -> Moved {
+        Moved {
+            fraction,
+            airflow: self.driven(fraction, idle),
+            power: self.fan_power * self.actuator.power_share(fraction, self.density(outdoor)),
+        }
+    }
+
+    /// Some of the fans at full speed.
+    fn staged_air(&self, outdoor: ThermodynamicTemperature, running: usize) -> Moved {
+        let share = match running.checked_sub(1) {
+            Some(index) => self.stages.get(index).copied().unwrap_or(1.0),
+            None => 0.0,
+        };
+        let fraction = running as f64 / self.stages.len() as f64;
+        Moved {
+            fraction,
+            airflow: self.driven(share, self.idle_airflow),
+            power: self.fan_power
+                * self.actuator.power_share(1.0, self.density(outdoor))
+                * fraction,
+        }
+    }
+
+    fn air(&self, outdoor: ThermodynamicTemperature, airflow: VolumeRate) -> Air {
+        let mass_flow = (self.density(outdoor) * airflow).value;
+        self.coil.under(
+            outdoor.get::<kelvin>(),
+            mass_flow,
+            air::specific_heat().value,
         )
     }
 
-    pub(crate) fn condensing(
-        &self,
-        outdoor: ThermodynamicTemperature,
-        speed_fraction: f64,
-    ) -> ThermodynamicTemperature {
-        self.condenser
-            .condensing(outdoor, self.airflow(speed_fraction), self.density(outdoor))
+    fn balance(&self, outdoor: ThermodynamicTemperature, moved: &Moved, free: f64) -> Balance {
+        balance(&self.line, &self.air(outdoor, moved.airflow), free)
     }
 
-    /// Outdoor temperature at which this share of full speed just keeps the need.
-    pub(crate) fn hold_limit(&self, speed_fraction: f64) -> ThermodynamicTemperature {
-        // No air is colder on earth; a method that still holds there is shown to hold everywhere.
-        const COLDEST: f64 = 150.0;
-        let need = self.need.1.get::<kelvin>();
-        let limit = bracketed(COLDEST, need, |outdoor| {
-            self.condensing(
-                ThermodynamicTemperature::new::<kelvin>(outdoor),
-                speed_fraction,
-            )
-            .get::<kelvin>()
-                - need
-        });
-        ThermodynamicTemperature::new::<kelvin>(limit)
+    /// Whether head pressure stays at or above a condensing temperature.
+    fn stays(
+        &self,
+        outdoor: ThermodynamicTemperature,
+        moved: &Moved,
+        free: f64,
+        condensing: ThermodynamicTemperature,
+    ) -> bool {
+        match self.balance(outdoor, moved, free) {
+            Balance::Runs(found, _) => found >= condensing.get::<kelvin>(),
+            Balance::Trips => false,
+            Balance::AboveEnvelope => true,
+        }
     }
 
     /// Share of full speed at minimum output in air of this temperature.
-    pub(crate) fn lowest_fraction(&self, outdoor: ThermodynamicTemperature) -> f64 {
+    fn lowest_fraction(&self, outdoor: ThermodynamicTemperature) -> f64 {
         self.speed_fraction(self.controller.minimum, self.density(outdoor))
     }
 
@@ -145,141 +227,304 @@ impl Model {
         (self.actuator.speed(output, density) / self.actuator.full_speed(density)).value
     }
 
-    /// Hold limit of speed control: minimum output, with the speed that it gives in air as cold as the limit.
-    pub(crate) fn speed_control_limit(&self) -> ThermodynamicTemperature {
-        const COLDEST: f64 = 150.0;
+    /// The least air that a method moves, and the least share of the coil that it leaves free of liquid.
+    fn least(&self, method: Method, outdoor: ThermodynamicTemperature) -> (Moved, f64) {
+        let idle = self.idle(method);
+        let slowed = |fraction| self.slowed(outdoor, fraction, idle);
+        match method {
+            Method::FullFan => (slowed(1.0), 1.0),
+            Method::OnOff => (slowed(0.0), 1.0),
+            Method::Staged => (self.staged_air(outdoor, 1), 1.0),
+            Method::SpeedControl | Method::SpeedWithBaffle => {
+                (slowed(self.lowest_fraction(outdoor)), 1.0)
+            }
+            Method::Flooding => (slowed(1.0), 1.0 - MOST_FLOODED),
+            Method::SpeedWithFlooding => {
+                (slowed(self.lowest_fraction(outdoor)), 1.0 - MOST_FLOODED)
+            }
+        }
+    }
+
+    /// Outdoor temperature at which a method just keeps the need, and the airflow there.
+    pub(crate) fn hold_limit(&self, method: Method) -> (ThermodynamicTemperature, VolumeRate) {
         let need = self.need.1.get::<kelvin>();
-        let limit = bracketed(COLDEST, need, |outdoor| {
-            let outdoor = ThermodynamicTemperature::new::<kelvin>(outdoor);
-            self.condensing(outdoor, self.lowest_fraction(outdoor))
-                .get::<kelvin>()
-                - need
-        });
-        ThermodynamicTemperature::new::<kelvin>(limit)
-    }
-
-    /// All fans at full speed.
-    pub(crate) fn full_fan(&self, outdoor: ThermodynamicTemperature) -> Result<Point, Error> {
-        self.steady(outdoor, 1.0, None)
-    }
-
-    /// All fans on one pressure switch: off at the need, on at the full-speed point.
-    pub(crate) fn on_off(&self, outdoor: ThermodynamicTemperature) -> Result<Point, Error> {
-        if self.condensing(outdoor, 1.0) >= self.need.1 {
-            return self.steady(outdoor, 1.0, None);
-        }
-        if self.condensing(outdoor, 0.0) <= self.full_speed.1 {
-            return self.steady(outdoor, 0.0, None);
-        }
-        self.cycling(outdoor)
-    }
-
-    /// Means over time of fans that cycle, at the mean of the two switching temperatures.
-    fn cycling(&self, outdoor: ThermodynamicTemperature) -> Result<Point, Error> {
-        let density = self.density(outdoor);
-        let swing = air::difference(self.full_speed.1, self.need.1);
-        let condensing = self.need.1 + swing * 0.5;
-        let over_ambient = air::difference(condensing, outdoor);
-        let running = self.condenser.duty(self.airflow(1.0), density);
-        let idle = self.condenser.duty(self.airflow(0.0), density);
-        let (on, off) = (running.heat(over_ambient), idle.heat(over_ambient));
-        let share = ((self.condenser.heat - off) / (on - off))
-            .value
-            .clamp(0.0, 1.0);
-        let airflow = self.airflow(1.0) * share + self.airflow(0.0) * (1.0 - share);
-        let capacity_rate = air::capacity_rate(density, airflow);
-        let effectiveness = {
-            let carried: Power = capacity_rate * over_ambient;
-            (self.condenser.heat / carried).value
+        let running = self.line.at(need);
+        let spare = |outdoor: f64| {
+            let (moved, free) = self.least(method, temperature(outdoor));
+            1.0 - free
+                / self
+                    .air(temperature(outdoor), moved.airflow)
+                    .taken(need, &running)
         };
-        let mean = Duty {
-            capacity_rate,
-            conductance: conductance(effectiveness, capacity_rate),
-            effectiveness,
-        };
-        let mut point = self.point(outdoor, condensing, share, airflow, mean)?;
-        point.swing = Some((self.need.0, self.full_speed.0));
-        point.holds = true;
-        Ok(point)
-    }
-
-    /// All fans slowed by the controller.
-    pub(crate) fn speed_control(&self, outdoor: ThermodynamicTemperature) -> Result<Point, Error> {
-        let density = self.density(outdoor);
-        let minimum = self.controller.minimum;
-        // The balance in output: more output cools the condenser, a cooler condenser asks for less output.
-        let mut failure = None;
-        let excess = |output: f64| {
-            let condensing = self.condensing(outdoor, self.speed_fraction(output, density));
-            match self.asked_output(condensing) {
-                Ok(asked) => asked - output,
-                Err(error) => {
-                    failure = Some(error);
-                    0.0
-                }
+        let limit = if need >= self.line.knee {
+            bracketed(COLDEST, need, spare)
+        } else {
+            // A starved circuit may leave a warmer balance before it reaches the need: what counts is whether it stays.
+            let holds = |outdoor: f64| {
+                let (moved, free) = self.least(method, temperature(outdoor));
+                let stays = self.stays(temperature(outdoor), &moved, free, self.need.1);
+                if stays { 1.0 } else { -1.0 }
+            };
+            let between = bracketed(COLDEST, need, holds);
+            if spare(between).abs() < 1e-6 {
+                bracketed(between - 1e-3, between + 1e-3, spare)
+            } else {
+                between
             }
         };
-        let output = bracketed(minimum, 1.0, excess);
-        if let Some(error) = failure {
-            return Err(error);
-        }
-        let fraction = self.speed_fraction(output, density);
-        let speed = self.actuator.speed(output, density);
-        self.steady(outdoor, fraction, Some(self.actuator.output(output, speed)))
+        let limit = temperature(limit);
+        (limit, self.least(method, limit).0.airflow)
     }
 
-    /// Output that the controller gives at a condensing temperature. Beyond the ends of its range no refrigerant state is
-    /// needed, which keeps a hot day at minimum output, above the critical point, from failing the search.
-    fn asked_output(&self, condensing: ThermodynamicTemperature) -> Result<f64, Error> {
-        if condensing <= self.need.1 {
-            return Ok(self.controller.minimum);
+    /// The system under a method.
+    pub(crate) fn point(
+        &self,
+        method: Method,
+        outdoor: ThermodynamicTemperature,
+    ) -> Result<Point, Problem> {
+        match method {
+            Method::FullFan => self.at_speed(outdoor, 1.0),
+            Method::OnOff => {
+                let (off, on) = (
+                    self.slowed(outdoor, 0.0, self.idle_airflow),
+                    self.slowed(outdoor, 1.0, self.idle_airflow),
+                );
+                self.switched(outdoor, &[off, on])
+            }
+            Method::Staged => {
+                let stages: Vec<Moved> = (1..=self.stages.len())
+                    .map(|running| self.staged_air(outdoor, running))
+                    .collect();
+                self.switched(outdoor, &stages)
+            }
+            Method::SpeedControl | Method::SpeedWithBaffle => {
+                self.modulated(outdoor, self.idle(method), false)
+            }
+            Method::SpeedWithFlooding => self.modulated(outdoor, self.idle(method), true),
+            Method::Flooding => self.flooded(outdoor, self.slowed(outdoor, 1.0, self.idle_airflow)),
         }
-        if condensing >= self.full_speed.1 {
-            return Ok(1.0);
-        }
-        let pressure = self.refrigerant.dew_at_temperature(condensing)?.pressure;
-        let coil = coil_temperature(&self.refrigerant, pressure)?;
-        Ok(self.controller.output(pressure, coil))
     }
 
-    pub(crate) fn steady(
+    /// All fans at a share of full speed.
+    pub(crate) fn at_speed(
         &self,
         outdoor: ThermodynamicTemperature,
-        speed_fraction: f64,
-        output: Option<Output>,
-    ) -> Result<Point, Error> {
-        let airflow = self.airflow(speed_fraction);
-        let duty = self.condenser.duty(airflow, self.density(outdoor));
-        let condensing = outdoor + self.condenser.over_ambient(&duty);
-        let mut point = self.point(outdoor, condensing, speed_fraction, airflow, duty)?;
-        point.output = output;
+        fraction: f64,
+    ) -> Result<Point, Problem> {
+        self.steady(
+            outdoor,
+            self.slowed(outdoor, fraction, self.idle_airflow),
+            1.0,
+        )
+    }
+
+    fn above_envelope(&self) -> Problem {
+        Problem::AboveEnvelope {
+            highest: temperature(self.line.highest),
+        }
+    }
+
+    fn steady(
+        &self,
+        outdoor: ThermodynamicTemperature,
+        moved: Moved,
+        free: f64,
+    ) -> Result<Point, Problem> {
+        match self.balance(outdoor, &moved, free) {
+            Balance::Runs(condensing, running) => {
+                Ok(self.running(outdoor, condensing, &running, moved))
+            }
+            Balance::Trips => self.tripped(outdoor, moved),
+            Balance::AboveEnvelope => Err(self.above_envelope()),
+        }
+    }
+
+    /// The valve holds the need by filling the coil with liquid, up to what it can.
+    fn flooded(&self, outdoor: ThermodynamicTemperature, moved: Moved) -> Result<Point, Problem> {
+        if self.stays(outdoor, &moved, 1.0, self.need.1) {
+            return self.steady(outdoor, moved, 1.0);
+        }
+        if !self.stays(outdoor, &moved, 1.0 - MOST_FLOODED, self.need.1) {
+            return self.steady(outdoor, moved, 1.0 - MOST_FLOODED);
+        }
+        let need = self.need.1.get::<kelvin>();
+        Ok(self.running(outdoor, need, &self.line.at(need), moved))
+    }
+
+    /// Fans that are switched between steps of airflow, off at the need, on at the full-speed point.
+    fn switched(
+        &self,
+        outdoor: ThermodynamicTemperature,
+        steps: &[Moved],
+    ) -> Result<Point, Problem> {
+        let mut above = None;
+        for &step in steps.iter().rev() {
+            if self.stays(outdoor, &step, 1.0, self.need.1) {
+                let settles =
+                    above.is_none_or(|_| !self.stays(outdoor, &step, 1.0, self.full_speed.1));
+                return match above {
+                    Some(more) if !settles => Ok(self.cycling(outdoor, step, more)),
+                    _ => self.steady(outdoor, step, 1.0),
+                };
+            }
+            above = Some(step);
+        }
+        match steps.first() {
+            Some(&least) => self.steady(outdoor, least, 1.0),
+            None => self.at_speed(outdoor, 1.0),
+        }
+    }
+
+    /// Means over time of fans that go back and forth between less and more air, at the mean of the two switching temperatures.
+    fn cycling(&self, outdoor: ThermodynamicTemperature, less: Moved, more: Moved) -> Point {
+        let swing = air::difference(self.full_speed.1, self.need.1);
+        let condensing = (self.need.1 + swing * 0.5).get::<kelvin>();
+        let running = self.line.at(condensing);
+        let taken = |moved: &Moved| self.air(outdoor, moved.airflow).taken(condensing, &running);
+        // What the coil could reject over what the circuit gives it, less one, with more air and with less.
+        let (fall, rise) = (1.0 / taken(&more) - 1.0, 1.0 - 1.0 / taken(&less));
+        let share = (rise / (fall + rise)).clamp(0.0, 1.0);
+        let mean = |of: fn(&Moved) -> f64| share * of(&more) + (1.0 - share) * of(&less);
+        let moved = Moved {
+            fraction: mean(|moved| moved.fraction),
+            airflow: more.airflow * share + less.airflow * (1.0 - share),
+            power: more.power * share + less.power * (1.0 - share),
+        };
+        let mut point = self.running(outdoor, condensing, &running, moved);
+        let shares = self.air(outdoor, more.airflow).shares(condensing, &running);
+        point.zones = Zones::of(shares.map(|zone| zone / shares.iter().sum::<f64>()));
+        point.swing = Some((self.need.0, self.full_speed.0));
+        // Heat stored over the swing, taken out at one rate and filled up at the other.
+        let starts = fall * rise / (fall + rise) / (HEAT_CAPACITY * swing.value);
+        point.starts = Some(Frequency::new::<hertz>(starts.max(0.0)));
+        point
+    }
+
+    /// All fans slowed by the controller, with or without a flooding valve for what the least speed leaves.
+    fn modulated(
+        &self,
+        outdoor: ThermodynamicTemperature,
+        idle: f64,
+        floods: bool,
+    ) -> Result<Point, Problem> {
+        let density = self.density(outdoor);
+        let minimum = self.controller.minimum;
+        let moved = |output: f64| self.slowed(outdoor, self.speed_fraction(output, density), idle);
+        let (output, mut point) = if !self.stays(outdoor, &moved(minimum), 1.0, self.need.1) {
+            let least = moved(minimum);
+            let point = if floods {
+                self.flooded(outdoor, least)?
+            } else {
+                self.steady(outdoor, least, 1.0)?
+            };
+            (minimum, point)
+        } else if self.stays(outdoor, &moved(1.0), 1.0, self.full_speed.1) {
+            (1.0, self.steady(outdoor, moved(1.0), 1.0)?)
+        } else {
+            // A warmer condenser asks for more output, which takes less of the coil.
+            let spare = |condensing: f64| {
+                let running = self.line.at(condensing);
+                let output = self.asked_output(&running);
+                let fraction = self.speed_fraction(output, density);
+                let air = self.air(outdoor, self.driven(fraction, idle));
+                1.0 / air.taken(condensing, &running) - 1.0
+            };
+            let condensing = bracketed(
+                self.need.1.get::<kelvin>(),
+                self.full_speed.1.get::<kelvin>(),
+                spare,
+            );
+            let running = self.line.at(condensing);
+            let output = self.asked_output(&running);
+            (
+                output,
+                self.running(outdoor, condensing, &running, moved(output)),
+            )
+        };
+        let speed = self.actuator.speed(output, density);
+        point.output = Some(self.actuator.output(output, speed));
+        if speed.value <= 0.0 {
+            point.condition = Condition::StalledFan;
+        }
         Ok(point)
     }
 
-    fn point(
+    fn asked_output(&self, running: &Running) -> f64 {
+        self.controller
+            .output(pressure(running.head), temperature(running.coil))
+    }
+
+    fn running(
         &self,
         outdoor: ThermodynamicTemperature,
-        condensing: ThermodynamicTemperature,
-        fan_speed_fraction: f64,
-        airflow: VolumeRate,
-        duty: Duty,
-    ) -> Result<Point, Error> {
-        let pressure = self.refrigerant.dew_at_temperature(condensing)?.pressure;
-        Ok(Point {
+        condensing: f64,
+        running: &Running,
+        moved: Moved,
+    ) -> Point {
+        let air = self.air(outdoor, moved.airflow);
+        let heat = running.rejected();
+        let over = condensing - outdoor.get::<kelvin>();
+        // At the hold limit itself rounding must not decide.
+        let holds =
+            temperature(condensing) >= self.need.1 - TemperatureInterval::new::<nanokelvin>(100.0);
+        Point {
             outdoor,
-            condensing,
-            pressure,
-            coil: coil_temperature(&self.refrigerant, pressure)?,
-            fan_speed_fraction,
-            airflow,
-            air_capacity_rate: duty.capacity_rate,
-            conductance: duty.conductance,
-            effectiveness: duty.effectiveness,
-            heat_rejected: duty.heat(air::difference(condensing, outdoor)),
+            condensing: temperature(condensing),
+            pressure: pressure(running.head),
+            coil: temperature(running.coil),
+            fan_speed_fraction: moved.fraction,
+            airflow: moved.airflow,
+            air_capacity_rate: conductance(air.capacity_rate),
+            conductance: conductance(air.conductance),
+            effectiveness: heat / (air.capacity_rate * over),
+            heat_rejected: Power::new::<watt>(heat),
+            fan_power: moved.power,
+            zones: Zones::of(air.shares(condensing, running)),
+            cycle: Some(Cycle::of(running)),
             output: None,
             swing: None,
-            // At the hold limit itself rounding must not decide.
-            holds: condensing >= self.need.1 - TemperatureInterval::new::<nanokelvin>(1.0),
+            starts: None,
+            condition: if holds {
+                Condition::Holds
+            } else if condensing < self.line.knee {
+                Condition::Starved
+            } else {
+                Condition::BelowNeed
+            },
+            holds,
+        }
+    }
+
+    /// The compressor stands, and the condenser is as cold as the air.
+    fn tripped(&self, outdoor: ThermodynamicTemperature, moved: Moved) -> Result<Point, Problem> {
+        let head = self
+            .refrigerant
+            .dew_pressure(outdoor)
+            .map_err(Problem::Refrigerant)?;
+        let air = self.air(outdoor, moved.airflow);
+        Ok(Point {
+            outdoor,
+            condensing: outdoor,
+            pressure: head,
+            coil: coil_temperature(&self.refrigerant, head).map_err(Problem::Refrigerant)?,
+            fan_speed_fraction: moved.fraction,
+            airflow: moved.airflow,
+            air_capacity_rate: conductance(air.capacity_rate),
+            conductance: conductance(air.conductance),
+            effectiveness: 0.0,
+            heat_rejected: Power::default(),
+            fan_power: moved.power,
+            zones: Zones::of([0.0; 3]),
+            cycle: None,
+            output: None,
+            swing: None,
+            starts: None,
+            condition: Condition::LowPressureTrip,
+            holds: false,
         })
     }
+}
+
+fn conductance(value: f64) -> uom::si::f64::ThermalConductance {
+    uom::si::f64::ThermalConductance::new::<uom::si::thermal_conductance::watt_per_kelvin>(value)
 }

@@ -1,14 +1,16 @@
 //! The pressure need: the lowest head pressure that a system can live with, and which part sets it.
 
-use uom::si::f64::{Pressure, TemperatureInterval, ThermodynamicTemperature};
+use uom::si::f64::{MassRate, Pressure, TemperatureInterval, ThermodynamicTemperature};
+use uom::si::mass_rate::kilogram_per_second;
 use uom::si::pressure::pascal;
 use uom::si::temperature_interval::kelvin as kelvin_interval;
 use winterset_refrigerant::{Error, Refrigerant};
 
-use crate::cycle::{self, Suction};
 use crate::explain::{Explained, Quantity, Rule, Working};
 use crate::input::{Input, Metering};
-use crate::root::bracketed;
+use crate::system::circuit::Circuit;
+use crate::system::fluid;
+use crate::system::line::{Line, Opening};
 
 /// A part of the system that asks for head pressure.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
@@ -27,6 +29,14 @@ impl NeedPart {
             NeedPart::Compressor => "compressor",
         }
     }
+
+    /// The symbol in [`Rule::GoverningNeed`].
+    fn symbol(self) -> &'static str {
+        match self {
+            NeedPart::MeteringDevice => "p_valve",
+            NeedPart::Compressor => "p_compressor",
+        }
+    }
 }
 
 /// What each part asks for, and what governs.
@@ -41,10 +51,6 @@ pub struct PressureNeed {
     /// The need as a condensing temperature (dew).
     pub condensing: ThermodynamicTemperature,
 }
-
-/// Share of the pressure difference from condenser to evaporator at the known point that distributor, filter and liquid line
-/// take before the metering device. Common practice, no published source.
-const OTHER_DROPS: f64 = 0.1;
 
 /// Least condensing over evaporating temperature of a compressor whose maker's limit is not known, K. Common practice, no
 /// published source.
@@ -61,85 +67,87 @@ pub fn flow_reserve(metering: Metering) -> f64 {
     }
 }
 
-/// The need of a system whose known point lies at head pressure `design`.
+/// How a metering device bears on the operating line: how far it opens, and the shortfall of an orifice, which does not.
+pub(crate) fn opening(metering: Metering) -> Opening {
+    let reserve = flow_reserve(metering);
+    match metering {
+        Metering::FixedOrifice => Opening {
+            reserve: 1.0,
+            shortfall: reserve,
+        },
+        _ => Opening {
+            reserve,
+            shortfall: 1.0,
+        },
+    }
+}
+
+/// The need of a system on its operating line.
 ///
 /// # Errors
 /// Those of the refrigerant outside its range.
 pub(crate) fn pressure_need(
     input: &Input,
-    suction: &Suction,
-    design: Pressure,
+    circuit: &Circuit,
+    line: &Line,
 ) -> Result<PressureNeed, Error> {
     let refrigerant = &input.refrigerant;
-    let metering = metering_need(refrigerant, input, suction, design)?;
-    let compressor = compressor_need(refrigerant, input)?;
-    let working = Working::new(Rule::GoverningNeed)
-        .with("p_valve", Quantity::Pressure(metering.value))
-        .with("p_compressor", Quantity::Pressure(compressor.value));
-    let governing = if metering.value >= compressor.value {
-        NeedPart::MeteringDevice
-    } else {
-        NeedPart::Compressor
-    };
-    let pressure = metering.value.max(compressor.value);
+    let parts = vec![
+        (
+            NeedPart::MeteringDevice,
+            metering_need(input, circuit, line)?,
+        ),
+        (NeedPart::Compressor, compressor_need(refrigerant, input)?),
+    ];
+    governed(refrigerant, parts)
+}
+
+/// The neediest part governs; of equals, the first.
+fn governed(
+    refrigerant: &Refrigerant,
+    parts: Vec<(NeedPart, Explained<Pressure>)>,
+) -> Result<PressureNeed, Error> {
+    let mut working = Working::new(Rule::GoverningNeed);
+    let (mut governing, mut pressure) = (NeedPart::MeteringDevice, Pressure::default());
+    for (part, asked) in &parts {
+        working = working.with(part.symbol(), Quantity::Pressure(asked.value));
+        if asked.value > pressure {
+            (governing, pressure) = (*part, asked.value);
+        }
+    }
     Ok(PressureNeed {
         condensing: refrigerant.dew_at_pressure(pressure)?.temperature,
-        parts: vec![
-            (NeedPart::MeteringDevice, metering),
-            (NeedPart::Compressor, compressor),
-        ],
+        parts,
         governing,
         pressure: Explained::new(pressure, working),
     })
 }
 
-/// Head pressure at which the fully open device just passes what the evaporator takes.
+/// Head pressure at which the fully open device just passes what the compressor draws at the superheat it controls for.
 ///
 /// Colder liquid helps twice: each kilogram carries more, and it is denser.
 fn metering_need(
-    refrigerant: &Refrigerant,
     input: &Input,
-    suction: &Suction,
-    design: Pressure,
+    circuit: &Circuit,
+    line: &Line,
 ) -> Result<Explained<Pressure>, Error> {
-    let reserve = flow_reserve(input.metering.value);
-    let evaporating = suction.pressure.get::<pascal>();
-    let drops = OTHER_DROPS * (design.get::<pascal>() - evaporating);
-    let design_drop = design.get::<pascal>() - evaporating - drops;
-    let at_design = cycle::liquid(refrigerant, design)?;
-    let design_gain = suction.state.enthalpy - at_design.enthalpy;
-
-    let mut failure = None;
-    let surplus = |head: f64| {
-        let liquid = match cycle::liquid(refrigerant, Pressure::new::<pascal>(head)) {
-            Ok(liquid) => liquid,
-            Err(error) => {
-                failure = Some(error);
-                return 0.0;
-            }
-        };
-        let drop = (head - evaporating - drops).max(0.0) / design_drop;
-        let passed = reserve * ((liquid.density / at_design.density).value * drop).sqrt();
-        let taken = (design_gain / (suction.state.enthalpy - liquid.enthalpy)).value;
-        passed - taken
-    };
-    let need = bracketed(evaporating + drops, design.get::<pascal>(), surplus);
-    if let Some(error) = failure {
-        return Err(error);
-    }
-    let pressure = Pressure::new::<pascal>(need);
+    let pressure = input
+        .refrigerant
+        .dew_pressure(fluid::temperature(line.need))?;
+    let running = line.at(line.need);
+    let drop = circuit.device.drop_at(
+        running.flow,
+        pressure.get::<pascal>() - running.suction_pressure,
+    );
+    let difference = |value| Quantity::PressureDifference(Pressure::new::<pascal>(value));
     let working = Working::new(Rule::MeteringNeed)
-        .with("r", Quantity::Ratio(reserve))
+        .with("r", Quantity::Ratio(flow_reserve(input.metering.value)))
         .with(
-            "Δp₀",
-            Quantity::PressureDifference(Pressure::new::<pascal>(design_drop)),
+            "m₀",
+            Quantity::MassFlow(MassRate::new::<kilogram_per_second>(circuit.at_known.flow)),
         )
-        .with(
-            "Δp",
-            Quantity::PressureDifference(
-                pressure - suction.pressure - Pressure::new::<pascal>(drops),
-            ),
-        )
+        .with("Δp₀", difference(circuit.device.known_drop))
+        .with("Δp", difference(drop))
         .given("T_e", input.evaporating, Quantity::Temperature);
     Ok(Explained::new(pressure, working))
 }

@@ -1,6 +1,6 @@
 //! What can be wrong with an input, and what would be right.
 
-use uom::si::f64::{AngularVelocity, ThermodynamicTemperature, VolumeRate};
+use uom::si::f64::{AngularVelocity, TemperatureInterval, ThermodynamicTemperature, VolumeRate};
 
 use crate::explain::Quantity;
 use crate::field::Field;
@@ -23,6 +23,27 @@ pub enum Problem {
         condensing: ThermodynamicTemperature,
         /// The highest that this refrigerant condenses at, with a margin.
         highest: ThermodynamicTemperature,
+    },
+    /// It is so hot outdoors that even the full fan condenses above what the refrigerant or the compressor allows.
+    #[error("condensing above {highest:?}")]
+    AboveEnvelope {
+        /// The highest condensing temperature of this system.
+        highest: ThermodynamicTemperature,
+    },
+    /// One stage of compression does not lift from the evaporating to the condensing temperature.
+    #[error("more than one stage of compression lifts")]
+    LiftTooHigh,
+    /// The liquid would leave the condenser colder than the air: condensing temperature is meant at dew, and a blend glides below it.
+    #[error("condensing temperature over ambient below {lowest:?}")]
+    OverAmbientBelowGlide {
+        /// The smallest over-ambient temperature that would do.
+        lowest: TemperatureInterval,
+    },
+    /// The return air does not lie above the suction vapour.
+    #[error("return air below {lowest:?}")]
+    ReturnAirTooCold {
+        /// The coldest that would do.
+        lowest: ThermodynamicTemperature,
     },
     /// The evaporating temperature does not lie below the condensing temperature by enough.
     #[error("evaporating above {highest:?}")]

@@ -27,13 +27,26 @@ pub fn evaporating(duty: Duty) -> ThermodynamicTemperature {
     })
 }
 
-/// Condensing temperature over ambient of a duty.
-pub fn over_ambient(duty: Duty) -> TemperatureInterval {
-    TemperatureInterval::new::<kelvin_interval>(match duty {
+/// Condensing temperature (dew) over ambient of a duty: that of the middle of condensing, and half the glide on top.
+pub fn over_ambient(duty: Duty, refrigerant: &Refrigerant) -> TemperatureInterval {
+    let middle = TemperatureInterval::new::<kelvin_interval>(match duty {
         Duty::RoomCooling => 15.0,
         Duty::Cooler => 10.0,
         Duty::Freezer => 8.0,
-    })
+    });
+    // A refrigerant without a saturated state there fails later, with its reason.
+    refrigerant
+        .glide(celsius(40.0))
+        .map_or(middle, |glide| middle + glide * 0.5)
+}
+
+/// Return air of a duty over its evaporating temperature.
+pub fn return_air(duty: Duty, evaporating: ThermodynamicTemperature) -> ThermodynamicTemperature {
+    evaporating
+        + TemperatureInterval::new::<kelvin_interval>(match duty {
+            Duty::RoomCooling => 19.0,
+            Duty::Cooler | Duty::Freezer => 10.0,
+        })
 }
 
 /// Nameplate speed: a six-pole motor at about a tenth of slip.

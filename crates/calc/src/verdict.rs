@@ -5,7 +5,7 @@ use uom::si::f64::ThermodynamicTemperature;
 use winterset_refrigerant::{Refrigerant, SafetyClass};
 
 use crate::input::MotorKind;
-use crate::plan::HoldLimits;
+use crate::plan::{HoldLimits, Method};
 
 /// What the plan says in one sentence.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -36,10 +36,11 @@ pub enum Verdict {
 impl Verdict {
     /// The verdict on hold limits at a site's low.
     pub(crate) fn on(hold: &HoldLimits, low: ThermodynamicTemperature) -> Self {
-        let limit = hold.speed_control.value;
-        if hold.full_fan.value <= low {
+        let limit = hold.of(Method::SpeedControl).value;
+        let uncontrolled = hold.of(Method::FullFan).value;
+        if uncontrolled <= low {
             Verdict::NotNeeded {
-                limit: hold.full_fan.value,
+                limit: uncontrolled,
                 low,
             }
         } else if limit <= low {
