@@ -44,6 +44,10 @@ const CRITICAL_MARGIN: f64 = 3.0;
 /// Least distance from the air to the bubble point at the known point, K: nearer, no liquid leaves the condenser.
 const LEAST_APPROACH: f64 = 1.0;
 
+/// Span above the known point that a system is worked out for, K. Common practice, no published source: high-pressure cut-outs
+/// act before.
+const BEYOND_KNOWN: f64 = 30.0;
+
 /// Power of all fans over the heat that a usual condenser rejects. Common practice, no published source.
 const FAN_POWER_SHARE: f64 = 0.03;
 
@@ -77,7 +81,9 @@ fn build(input: &Input) -> Result<Plan, InputError> {
     let condensing = design_condensing(input)?;
     let subcooling = subcooling(input, condensing.value)?;
     let circuit = circuit(input, condensing.value, subcooling)?;
-    let highest = highest_condensing(input).get::<kelvin>();
+    let beyond = TemperatureInterval::new::<kelvin_interval>(BEYOND_KNOWN);
+    let highest = highest_condensing(input).min(condensing.value + beyond);
+    let highest = highest.get::<kelvin>();
     let line = Line::new(&circuit, opening(input.metering.value), highest)
         .map_err(at(Field::Evaporating))?;
     let (design, coil) = design(input, atmosphere.value, condensing, subcooling, &circuit)?;

@@ -426,6 +426,48 @@ impl Refrigerant {
             .state_at_pressure_entropy(pressure.value, entropy.value)
     }
 
+    /// Vapour at the pressure of a dew point of this refrigerant and a temperature, at or above that of the dew point.
+    ///
+    /// The same as [`Refrigerant::state`] there, and quicker, since the dew point is not looked for again.
+    ///
+    /// # Errors
+    /// [`Error::OutOfRange`] above the range of the equations, [`Error::NotConverged`] for a dew point of another refrigerant.
+    pub fn superheated(
+        &self,
+        dew: &State,
+        temperature: ThermodynamicTemperature,
+    ) -> Result<State, Error> {
+        self.inner.engine.superheated(dew, temperature.value)
+    }
+
+    /// Vapour at the pressure of a dew point of this refrigerant and a specific enthalpy above that of the dew point.
+    ///
+    /// The same as [`Refrigerant::state_at_pressure_enthalpy`] there, and quicker, since the dew point is not looked for again.
+    ///
+    /// # Errors
+    /// As [`Refrigerant::state_at_pressure_enthalpy`].
+    pub fn superheated_at_enthalpy(
+        &self,
+        dew: &State,
+        enthalpy: AvailableEnergy,
+    ) -> Result<State, Error> {
+        self.inner.engine.superheated_enthalpy(dew, enthalpy.value)
+    }
+
+    /// Vapour at the pressure of a dew point of this refrigerant and a specific entropy above that of the dew point.
+    ///
+    /// The same as [`Refrigerant::state_at_pressure_entropy`] there, and quicker, since the dew point is not looked for again.
+    ///
+    /// # Errors
+    /// As [`Refrigerant::state_at_pressure_entropy`].
+    pub fn superheated_at_entropy(
+        &self,
+        dew: &State,
+        entropy: SpecificHeatCapacity,
+    ) -> Result<State, Error> {
+        self.inner.engine.superheated_entropy(dew, entropy.value)
+    }
+
     /// State at a density, of both phases together where there are two, and a specific enthalpy: what a vessel of known volume,
     /// charge and heat content holds.
     ///

@@ -534,3 +534,40 @@ fn densities_that_cannot_be_are_refused() {
         );
     }
 }
+
+#[test]
+fn superheated_vapour_is_the_same_along_a_known_isobar() {
+    for name in Refrigerant::all() {
+        let refrigerant = named(name);
+        let (low, high) = refrigerant.temperature_range();
+        for share in [0.3, 0.6, 0.9] {
+            let at = low.value + share * (high.value - low.value);
+            let dew = refrigerant
+                .dew_at_temperature(t(at))
+                .unwrap_or_else(|e| panic!("{name}: {e}"));
+            for warmer in [0.5, 8.0, 45.0] {
+                let there = t(at + warmer);
+                let Ok(asked) = refrigerant.state(there, dew.pressure) else {
+                    continue;
+                };
+                let same = [
+                    refrigerant.superheated(&dew, there),
+                    refrigerant.superheated_at_enthalpy(&dew, asked.enthalpy),
+                    refrigerant.superheated_at_entropy(&dew, asked.entropy),
+                ];
+                for state in same {
+                    let state = state.unwrap_or_else(|e| panic!("{name} at {at} K: {e}"));
+                    let what = format!("{name} {warmer} K above {at} K");
+                    close(
+                        state.temperature.value,
+                        asked.temperature.value,
+                        1e-9,
+                        &what,
+                    );
+                    close(state.density.value, asked.density.value, 1e-8, &what);
+                    assert_eq!(state.phase, asked.phase, "{what}");
+                }
+            }
+        }
+    }
+}

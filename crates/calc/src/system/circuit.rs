@@ -11,7 +11,7 @@ use winterset_refrigerant::{Error, Refrigerant, State};
 
 use super::compressor::{Compressor, LEAST_VOLUMETRIC_EFFICIENCY, known_stroke};
 use super::evaporator::{Evaporator, Passing};
-use super::fluid::{dew, enthalpy, heat_capacity, pressure, single};
+use super::fluid::{dew, enthalpy, heat_capacity, single, temperature};
 use super::metering::Device;
 use crate::cycle::SUPERHEAT;
 use crate::root::try_near;
@@ -21,7 +21,7 @@ use crate::root::try_near;
 pub(crate) const CUT_OUT_BELOW: f64 = 25.0;
 
 /// How close an evaporating temperature is found, K.
-const PRECISION: f64 = 1e-7;
+const PRECISION: f64 = 1e-5;
 
 /// The load that scales a circuit.
 #[derive(Clone, Copy, Debug)]
@@ -60,12 +60,21 @@ impl From<Error> for Unfit {
 /// What the high side alone decides, at one condensing temperature.
 #[derive(Clone, Copy, Debug)]
 pub(crate) struct HighSide {
-    pub(crate) head: f64,
+    dew: State,
     coil: f64,
-    dew_enthalpy: f64,
     bubble: f64,
     bubble_enthalpy: f64,
     pub(crate) liquid: State,
+}
+
+impl HighSide {
+    fn condensing(&self) -> f64 {
+        self.dew.temperature.value
+    }
+
+    fn head(&self) -> f64 {
+        self.dew.pressure.value
+    }
 }
 
 /// What comes and goes round the circuit at one condensing temperature.
@@ -96,24 +105,24 @@ pub(crate) struct Running {
 pub(crate) const COLUMNS: usize = 15;
 
 impl Running {
-    /// What an interpolated column may be off: 1e-5 K, 1e-7 of a pressure, a flow or a share, 0.02 J/kg.
+    /// What an interpolated column may be off: 1e-4 K, 1e-6 of a pressure, a flow or a share, 0.2 J/kg.
     pub(crate) fn tolerance(flow: f64) -> [f64; COLUMNS] {
         Self {
-            coil: 1e-5,
-            head: 1.0 + 1e-7,
-            suction_pressure: 1.0 + 1e-7,
-            evaporating: 1e-5,
-            suction: 1e-5,
-            flow: 1e-7 * flow,
-            suction_enthalpy: 0.02,
-            discharge_enthalpy: 0.02,
-            discharge: 1e-4,
-            dew_enthalpy: 0.02,
-            bubble: 1e-5,
-            bubble_enthalpy: 0.02,
-            liquid: 1e-5,
-            liquid_enthalpy: 0.02,
-            wetted: 1e-7,
+            coil: 1e-4,
+            head: 1.0 + 1e-6,
+            suction_pressure: 1.0 + 1e-6,
+            evaporating: 1e-4,
+            suction: 1e-4,
+            flow: 1e-6 * flow,
+            suction_enthalpy: 0.2,
+            discharge_enthalpy: 0.2,
+            discharge: 1e-3,
+            dew_enthalpy: 0.2,
+            bubble: 1e-4,
+            bubble_enthalpy: 0.2,
+            liquid: 1e-4,
+            liquid_enthalpy: 0.2,
+            wetted: 1e-6,
         }
         .columns()
     }
@@ -208,8 +217,28 @@ struct LowSide {
 /// First guesses of a search, carried from one condensing temperature to the next.
 #[derive(Clone, Copy, Debug)]
 pub(crate) struct Trail {
-    guess: f64,
+    /// The last two condensing temperatures with the evaporating temperatures found there.
+    found: [(f64, f64); 2],
     slope: f64,
+}
+
+impl Trail {
+    /// First guess of an evaporating temperature: straight on from the last two.
+    fn guess(&self, condensing: f64) -> f64 {
+        let [(before, older), (last, newer)] = self.found;
+        if last == before {
+            return newer;
+        }
+        newer + (newer - older) * ((condensing - last) / (last - before)).clamp(-2.0, 2.0)
+    }
+
+    fn step(&mut self, condensing: f64, evaporating: f64, slope: f64) {
+        let [_, last] = self.found;
+        if last.0 != condensing {
+            self.found = [last, (condensing, evaporating)];
+        }
+        self.slope = slope;
+    }
 }
 
 /// A circuit scaled from its known point.
@@ -235,8 +264,9 @@ impl Circuit {
         let high = high_side(refrigerant, known.condensing, known.subcooling)?;
         let boiling = dew(refrigerant, known.evaporating)?;
         let suction_pressure = boiling.pressure.value;
-        let suction = single(refrigerant, known.evaporating + SUPERHEAT, suction_pressure)?;
-        let (volumetric, discharge) = known_stroke(refrigerant, &suction, high.head)?;
+        let suction =
+            refrigerant.superheated(&boiling, temperature(known.evaporating + SUPERHEAT))?;
+        let (volumetric, discharge) = known_stroke(refrigerant, &suction, &high.dew)?;
         if volumetric < LEAST_VOLUMETRIC_EFFICIENCY {
             return Err(Unfit::Lift);
         }
@@ -268,7 +298,7 @@ impl Circuit {
             device: Device::new(
                 flow,
                 high.liquid.density.value,
-                high.head - suction_pressure,
+                high.head() - suction_pressure,
             ),
             known,
             at_known: running(refrigerant, &high, &low)?,
@@ -289,44 +319,40 @@ impl Circuit {
     /// Where the search for an evaporating temperature may start.
     pub(crate) fn trail(&self) -> Trail {
         Trail {
-            guess: self.known.evaporating,
+            found: [(self.known.condensing, self.known.evaporating); 2],
             slope: 0.1,
         }
     }
 
-    /// Low side at a given evaporating temperature, its suction vapour as `leaving` finds it from what passes.
+    /// Low side at an evaporating temperature, with the superheat that the device controls for or with a flow that is given.
     fn low_side(
         &self,
         high: &HighSide,
-        evaporating: f64,
+        boiling: &State,
         flow: Option<f64>,
     ) -> Result<(LowSide, Passing), Error> {
-        let boiling = dew(&self.refrigerant, evaporating)?;
-        let suction_pressure = boiling.pressure.value;
+        let evaporating = boiling.temperature.value;
         let mut passing = Passing {
             flow: flow.unwrap_or_default(),
             boiling: boiling.enthalpy.value - high.liquid.enthalpy.value,
-            heat_capacity: heat_capacity(&boiling),
+            heat_capacity: heat_capacity(boiling),
         };
         let leaving = match flow {
             Some(_) => self.evaporator.leaving(passing, evaporating),
             None => evaporating + SUPERHEAT,
         };
-        // Vapour that leaves a flooded coil is saturated.
-        let suction = if leaving - evaporating < 1e-6 {
-            boiling
-        } else {
-            single(&self.refrigerant, leaving, suction_pressure)?
-        };
+        let suction = self
+            .refrigerant
+            .superheated(boiling, temperature(leaving))?;
         let compressed = self
             .compressor
-            .compress(&self.refrigerant, &suction, high.head)?;
+            .compress(&self.refrigerant, &suction, &high.dew)?;
         if flow.is_none() {
             passing.flow = compressed.flow;
         }
         let low = LowSide {
             evaporating,
-            suction_pressure,
+            suction_pressure: boiling.pressure.value,
             suction,
             flow: compressed.flow,
             discharge_enthalpy: compressed.enthalpy,
@@ -341,24 +367,22 @@ impl Circuit {
         let warmest = self.evaporator.return_air - SUPERHEAT - 1e-3;
         let (evaporating, slope, low) = try_near(
             (self.cut_out, warmest),
-            (trail.guess, trail.slope),
+            (trail.guess(high.condensing()), trail.slope),
             PRECISION,
             |evaporating| {
-                let (low, passing) = self.low_side(high, evaporating, None)?;
+                let boiling = dew(&self.refrigerant, evaporating)?;
+                let (low, passing) = self.low_side(high, &boiling, None)?;
                 let taken = self.evaporator.taken(passing, evaporating, SUPERHEAT);
                 Ok::<_, Error>((taken - 1.0, low))
             },
         )?;
-        *trail = Trail {
-            guess: evaporating,
-            slope,
-        };
+        trail.step(high.condensing(), evaporating, slope);
         Ok(low)
     }
 
     /// What the fully open device passes at an evaporating pressure.
     fn most(&self, high: &HighSide, reserve: f64, suction_pressure: f64) -> f64 {
-        let difference = high.head - suction_pressure;
+        let difference = high.head() - suction_pressure;
         self.device
             .most(reserve, high.liquid.density.value, difference)
     }
@@ -370,13 +394,12 @@ impl Circuit {
         reserve: f64,
         evaporating: f64,
     ) -> Result<(f64, LowSide), Error> {
-        let boiling = self
-            .refrigerant
-            .dew_pressure(super::fluid::temperature(evaporating))?;
+        let boiling = dew(&self.refrigerant, evaporating)?;
+        // A trickle where nothing passes keeps the shares finite.
         let most = self
-            .most(high, reserve, boiling.value)
+            .most(high, reserve, boiling.pressure.value)
             .max(1e-9 * self.at_known.flow);
-        let (low, _) = self.low_side(high, evaporating, Some(most))?;
+        let (low, _) = self.low_side(high, &boiling, Some(most))?;
         Ok((low.flow / most - 1.0, low))
     }
 
@@ -435,20 +458,17 @@ impl Circuit {
         trail: &mut Trail,
     ) -> Result<Running, Error> {
         let high = self.high_side(condensing)?;
-        let warmest = self.known.evaporating.max(trail.guess) + 5.0;
+        let warmest = self.known.evaporating.max(trail.guess(condensing)) + 5.0;
         let warmest = warmest
             .min(self.evaporator.return_air - 1e-3)
             .min(condensing - 1e-3);
         let (evaporating, slope, low) = try_near(
             (self.cut_out, warmest),
-            (trail.guess, trail.slope),
+            (trail.guess(high.condensing()), trail.slope),
             PRECISION,
             |evaporating| self.shortfall(&high, reserve, evaporating),
         )?;
-        *trail = Trail {
-            guess: evaporating,
-            slope,
-        };
+        trail.step(high.condensing(), evaporating, slope);
         running(&self.refrigerant, &high, &low)
     }
 }
@@ -462,9 +482,8 @@ fn high_side(
     let bubble = refrigerant.bubble_at_pressure(dew.pressure)?;
     let coil = crate::controller::coil_temperature(refrigerant, dew.pressure)?;
     Ok(HighSide {
-        head: dew.pressure.value,
+        dew,
         coil: coil.value,
-        dew_enthalpy: dew.enthalpy.value,
         bubble: bubble.temperature.value,
         bubble_enthalpy: bubble.enthalpy.value,
         liquid: single(
@@ -476,11 +495,11 @@ fn high_side(
 }
 
 fn running(refrigerant: &Refrigerant, high: &HighSide, low: &LowSide) -> Result<Running, Error> {
-    let discharge = refrigerant
-        .state_at_pressure_enthalpy(pressure(high.head), enthalpy(low.discharge_enthalpy))?;
+    let discharge =
+        refrigerant.superheated_at_enthalpy(&high.dew, enthalpy(low.discharge_enthalpy))?;
     Ok(Running {
         coil: high.coil,
-        head: high.head,
+        head: high.head(),
         suction_pressure: low.suction_pressure,
         evaporating: low.evaporating,
         suction: low.suction.temperature.value,
@@ -488,7 +507,7 @@ fn running(refrigerant: &Refrigerant, high: &HighSide, low: &LowSide) -> Result<
         suction_enthalpy: low.suction.enthalpy.value,
         discharge_enthalpy: low.discharge_enthalpy,
         discharge: discharge.temperature.value,
-        dew_enthalpy: high.dew_enthalpy,
+        dew_enthalpy: high.dew.enthalpy.value,
         bubble: high.bubble,
         bubble_enthalpy: high.bubble_enthalpy,
         liquid: high.liquid.temperature.value,

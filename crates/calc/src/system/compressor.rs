@@ -7,7 +7,6 @@
 
 use winterset_refrigerant::{Error, Refrigerant, State};
 
-use super::fluid::pressure;
 use crate::cycle::ISENTROPIC_EFFICIENCY;
 
 /// Clearance volume over swept volume. Common practice, no published source.
@@ -34,9 +33,9 @@ pub(crate) struct Compressed {
     pub(crate) volumetric: f64,
 }
 
-/// Volumetric efficiency and discharge enthalpy from suction vapour to a head pressure, Pa.
-fn stroke(refrigerant: &Refrigerant, suction: &State, head: f64) -> Result<(f64, f64), Error> {
-    let isentropic = refrigerant.state_at_pressure_entropy(pressure(head), suction.entropy)?;
+/// Volumetric efficiency and discharge enthalpy from suction vapour to the pressure of a dew point.
+fn stroke(refrigerant: &Refrigerant, suction: &State, head: &State) -> Result<(f64, f64), Error> {
+    let isentropic = refrigerant.superheated_at_entropy(head, suction.entropy)?;
     let squeezed = (isentropic.density / suction.density).value;
     let work = (isentropic.enthalpy - suction.enthalpy).value / ISENTROPIC_EFFICIENCY;
     Ok((
@@ -49,7 +48,7 @@ fn stroke(refrigerant: &Refrigerant, suction: &State, head: f64) -> Result<(f64,
 pub(crate) fn known_stroke(
     refrigerant: &Refrigerant,
     suction: &State,
-    head: f64,
+    head: &State,
 ) -> Result<(f64, f64), Error> {
     stroke(refrigerant, suction, head)
 }
@@ -62,12 +61,12 @@ impl Compressor {
         }
     }
 
-    /// Suction vapour compressed to a head pressure, Pa. The flow is below zero where clearance takes the whole stroke.
+    /// Suction vapour compressed to the pressure of a dew point. The flow is below zero where clearance takes the whole stroke.
     pub(crate) fn compress(
         &self,
         refrigerant: &Refrigerant,
         suction: &State,
-        head: f64,
+        head: &State,
     ) -> Result<Compressed, Error> {
         let (volumetric, enthalpy) = stroke(refrigerant, suction, head)?;
         Ok(Compressed {

@@ -2,12 +2,15 @@
 //!
 //! From the low-pressure cut-out the device starves the evaporator up to the knee; above, it controls. The line ends below the critical
 //! point, or where one stage of compression lifts no further.
+//!
+//! Saturation properties bend like a root towards the critical temperature. Along the root of the distance to it they are all but straight,
+//! which is what the series run along.
 
 use winterset_refrigerant::Error;
 
 use super::chebyshev::Series;
 use super::circuit::{COLUMNS, Circuit, Running};
-use crate::root::try_bracketed;
+use crate::root::try_near;
 
 /// Span above the known point that is worked out apart from what lies hotter, K: properties bend towards the critical point.
 const ABOVE_KNOWN: f64 = 8.0;
@@ -26,6 +29,8 @@ pub(crate) struct Opening {
 pub(crate) struct Line {
     starved: Series<COLUMNS>,
     fed: Series<COLUMNS>,
+    /// Critical temperature, K.
+    critical: f64,
     /// Condensing temperature at which the low-pressure cut-out stops the compressor, K.
     pub(crate) trip: f64,
     /// Condensing temperature below which the evaporator is starved, K.
@@ -48,9 +53,11 @@ impl Line {
         let lowest = known.evaporating + 1e-3;
         let asked = |reserve: f64| {
             let mut trail = circuit.trail();
-            try_bracketed(lowest, known.condensing, |condensing| {
-                circuit.surplus(condensing, reserve, &mut trail)
-            })
+            near(
+                (lowest, known.condensing),
+                known.condensing - 10.0,
+                |condensing| circuit.surplus(condensing, reserve, &mut trail),
+            )
         };
         let knee = if reserve > 1.0 {
             asked(reserve)?
@@ -62,37 +69,46 @@ impl Line {
         } else {
             knee
         };
-        let trip = try_bracketed(circuit.cut_out + 1e-3, knee, |condensing| {
-            circuit.surplus_at_cut_out(condensing, reserve)
-        })?;
+        let trip = near(
+            (circuit.cut_out + 1e-3, knee),
+            known.evaporating,
+            |condensing| circuit.surplus_at_cut_out(condensing, reserve),
+        )?;
         let mut trail = circuit.trail();
         let lift = circuit.lift_left(highest, &mut trail)?;
         let highest = if lift < 0.0 {
-            try_bracketed(known.condensing, highest, |condensing| {
-                circuit.lift_left(condensing, &mut trail)
-            })?
+            // Falls along condensing temperature, where the others rise.
+            near(
+                (known.condensing, highest),
+                known.condensing,
+                |condensing| Ok(-circuit.lift_left(condensing, &mut trail)?),
+            )?
         } else {
             highest
         };
 
+        let critical = circuit.refrigerant.critical_point().temperature.value;
+        let along = |condensing: f64| along(critical, condensing);
+        let back = |x: f64| critical - x * x;
         let tolerance = Running::tolerance(circuit.at_known.flow);
         let mut starved = Series::new();
         let mut trail = circuit.trail();
-        starved.extend((trip, knee), &tolerance, &mut |condensing| {
-            Ok::<_, Error>(circuit.starved(condensing, reserve, &mut trail)?.columns())
+        starved.extend((along(trip), along(knee)), &tolerance, &mut |x| {
+            let running = circuit.starved(back(x), reserve, &mut trail)?;
+            Ok::<_, Error>(running.columns())
         })?;
         let mut fed = Series::new();
         let mut trail = circuit.trail();
-        let mut feed =
-            |condensing: f64| Ok::<_, Error>(circuit.fed(condensing, &mut trail)?.columns());
+        let mut feed = |x: f64| Ok::<_, Error>(circuit.fed(back(x), &mut trail)?.columns());
         let parting = (known.condensing + ABOVE_KNOWN).min(highest);
-        fed.extend((knee, parting), &tolerance, &mut feed)?;
+        fed.extend((along(knee), along(parting)), &tolerance, &mut feed)?;
         if parting < highest {
-            fed.extend((parting, highest), &tolerance, &mut feed)?;
+            fed.extend((along(parting), along(highest)), &tolerance, &mut feed)?;
         }
         Ok(Self {
             starved,
             fed,
+            critical,
             trip,
             knee,
             need,
@@ -107,6 +123,24 @@ impl Line {
         } else {
             &self.fed
         };
-        Running::from_columns(series.at(condensing))
+        Running::from_columns(series.at(along(self.critical, condensing)))
     }
+}
+
+/// The condensing temperature, K, where a share that rises along it is zero.
+fn near(
+    (low, high): (f64, f64),
+    guess: f64,
+    mut f: impl FnMut(f64) -> Result<f64, Error>,
+) -> Result<f64, Error> {
+    const SLOPE: f64 = 0.02;
+    const PRECISION: f64 = 1e-6;
+    let share = |condensing: f64| Ok::<_, Error>((f(condensing)?, ()));
+    let (root, _, ()) = try_near((low, high), (guess, SLOPE), PRECISION, share)?;
+    Ok(root)
+}
+
+/// Where a condensing temperature lies along the series: rising, from minus the root of its distance to the critical temperature.
+fn along(critical: f64, condensing: f64) -> f64 {
+    -(critical - condensing).max(0.0).sqrt()
 }

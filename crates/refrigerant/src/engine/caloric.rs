@@ -9,7 +9,7 @@ use crate::{Calculation, Error, Quantity, State};
 
 /// Which caloric value is given.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
-enum Value {
+pub(super) enum Value {
     Enthalpy,
     Entropy,
 }
@@ -22,7 +22,7 @@ impl Value {
         }
     }
 
-    fn of(self, properties: &Properties) -> f64 {
+    pub(super) fn of(self, properties: &Properties) -> f64 {
         self.pick((properties.enthalpy, properties.entropy))
     }
 

@@ -9,6 +9,7 @@ mod equal_fugacities;
 mod saturation;
 mod single;
 mod split;
+mod superheated;
 
 pub use saturation::Saturated;
 

@@ -79,9 +79,13 @@ impl Engine {
 
     /// Density of a vapour, not more than a given one.
     pub(super) fn vapor(&self, t: f64, p: f64, most: f64) -> Result<f64, Error> {
-        let ideal = self.ideal(t, p);
+        self.vapor_near(t, p, self.ideal(t, p), most)
+    }
+
+    /// As [`Engine::vapor`], from a first guess.
+    pub(super) fn vapor_near(&self, t: f64, p: f64, guess: f64, most: f64) -> Result<f64, Error> {
         let most = most * (1.0 + 1e-9);
-        self.solve_density(t, p, ideal, (LIGHTEST * ideal.min(most), most))
+        self.solve_density(t, p, guess, (LIGHTEST * self.ideal(t, p).min(most), most))
     }
 
     /// Density where there is but one for each pressure: of a liquid, compressed, below the critical temperature, and of any
