@@ -18,6 +18,7 @@
 pub mod air;
 mod build;
 pub mod charge;
+pub mod compressor;
 pub mod condenser;
 pub mod controller;
 pub mod cycle;
