@@ -139,7 +139,7 @@ def scale(name, kelvins):
 
 
 POUND, BTU = 0.45359237, 1055.05585262
-# Kelvin or Fahrenheit, with units in SI per printed unit.
+# Scale of the temperatures, and for each output the unit with its size in SI.
 SHEETS = {
     "metric": {"scale": "C", "flow": ("kg/h", 1 / 3600), "power": ("W", 1.0), "capacity": ("kW", 1000.0)},
     "small": {"scale": "C", "flow": ("g/s", 1e-3), "power": ("kW", 1000.0), "capacity": ("W", 1.0)},

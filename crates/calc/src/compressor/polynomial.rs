@@ -49,7 +49,7 @@ pub trait PrintedUnit: Copy {
     fn si(self, printed: f64) -> f64;
 }
 
-/// Kilograms in a pound, exactly (ISO 31-3).
+/// Kilograms in a pound, exactly (NIST SP 811).
 const POUND: f64 = 0.453_592_37;
 
 /// Unit of mass flow.
@@ -108,7 +108,7 @@ impl PrintedUnit for PowerUnit {
     }
 }
 
-/// Watts in a British thermal unit (International Table) an hour: 1055.055 852 62 J in 3600 s, exactly (ISO 31-4).
+/// Watts in a British thermal unit (International Table) an hour: 1055.055 852 62 J in 3600 s, as NIST SP 811 has it.
 const BTU_PER_HOUR: f64 = 1_055.055_852_62 / 3600.0;
 
 /// Unit of cooling capacity.

@@ -6,7 +6,7 @@
 //! the liquid to the compressor's inlet.
 //!
 //! Source: Dabiri & Rice 1981, A compressor simulation model with corrections for the level of suction gas superheat (ASHRAE Transactions 87), as taken up
-//! in AHRI Standard 540.
+//! in AHRI Standard 540 (from memory).
 
 use uom::si::f64::{AvailableEnergy, ElectricCurrent, MassRate, Power, TemperatureInterval};
 use winterset_refrigerant::{Refrigerant, State};
