@@ -4,7 +4,7 @@ use uom::si::f64::ThermodynamicTemperature;
 use uom::si::thermodynamic_temperature::{degree_celsius, degree_fahrenheit};
 use winterset_calc::explain::Explained;
 use winterset_calc::settings::Drive;
-use winterset_calc::{Field, Method, Plan, Point, Quantity};
+use winterset_calc::{Field, Method, Plan, Quantity};
 use winterset_profile::{Assumed, System};
 use winterset_words::{RuleWords, TemperatureUnit, Units, Words, screen};
 
@@ -149,7 +149,10 @@ impl<'a> Report<'a> {
     }
 
     fn hold_limits(&mut self) {
-        for method in Method::ALL {
+        for method in Method::ALL
+            .into_iter()
+            .filter(|method| self.plan.applies(*method))
+        {
             let RuleWords { name, reason } = self.words.method(method);
             let limit = self.plan.hold.of(method).value;
             let shown = self.show(Quantity::Temperature(limit));
@@ -160,7 +163,8 @@ impl<'a> Report<'a> {
     /// Head pressure with each method along outdoor temperature.
     fn along_outdoor_temperature(&mut self) {
         let t = screen();
-        let names = Method::ALL.map(|method| self.words.method(method).name);
+        let shown = [Method::FullFan, Method::OnOff, Method::SpeedControl];
+        let names = shown.map(|method| self.words.method(method).name);
         let head = [t.outdoor, names[0], names[1], names[2], t.fan_speed];
         self.cells(head);
         for outdoor in rungs(self.units) {
@@ -168,13 +172,14 @@ impl<'a> Report<'a> {
             let Ok(rung) = self.plan.at(outdoor) else {
                 continue;
             };
-            let pressure = |point: &Point| self.show(Quantity::Pressure(point.pressure));
+            let pressure = |method| self.show(Quantity::Pressure(rung.of(method).pressure));
+            let slowed = rung.of(Method::SpeedControl);
             let cells = [
                 self.show(Quantity::Temperature(outdoor)),
-                pressure(&rung.full_fan),
-                pressure(&rung.on_off),
-                pressure(&rung.speed_control),
-                self.show(Quantity::Ratio(rung.speed_control.fan_speed_fraction)),
+                pressure(shown[0]),
+                pressure(shown[1]),
+                pressure(shown[2]),
+                self.show(Quantity::Ratio(slowed.fan_speed_fraction)),
             ];
             self.cells(cells.each_ref().map(String::as_str));
         }

@@ -94,10 +94,12 @@ impl From<InputError> for FieldError {
 /// What a number at a field measures; `None` for choices and the refrigerant.
 pub fn kind_of(field: Field) -> Option<Kind> {
     Some(match field {
-        Field::CoolingCapacity | Field::HeatRejected => Kind::Power,
-        Field::OutdoorLow | Field::KnownOutdoor | Field::Evaporating | Field::CompressorLowest => {
-            Kind::Temperature
-        }
+        Field::CoolingCapacity | Field::HeatRejected | Field::FanPower => Kind::Power,
+        Field::OutdoorLow
+        | Field::KnownOutdoor
+        | Field::Evaporating
+        | Field::CompressorLowest
+        | Field::ReturnAir => Kind::Temperature,
         Field::OverAmbient | Field::ThrottlingRange => Kind::Difference,
         Field::Fans => Kind::Count,
         Field::Airflow => Kind::Airflow,
@@ -105,7 +107,7 @@ pub fn kind_of(field: Field) -> Option<Kind> {
         Field::Frequency => Kind::Frequency,
         Field::RatedSpeed => Kind::Speed,
         Field::Elevation => Kind::Elevation,
-        Field::IdleAirflow => Kind::Share,
+        Field::IdleAirflow | Field::Recirculation | Field::Dirt => Kind::Share,
         Field::Refrigerant
         | Field::Metering
         | Field::Motor
@@ -370,6 +372,8 @@ impl System {
         take!(reader, input.over_ambient, OverAmbient, Difference);
         take!(reader, input.known_outdoor, KnownOutdoor, Temperature);
         take!(reader, input.evaporating, Evaporating, Temperature);
+        input.return_air = Given::assumed(usual::return_air(duty.value, input.evaporating.value));
+        take!(reader, input.return_air, ReturnAir, Temperature);
         take!(reader, input.fans, Fans, Count);
         if let Some(Quantity::Airflow(airflow)) = reader.quantity(Field::Airflow) {
             input.airflow = Some(airflow);
@@ -384,6 +388,11 @@ impl System {
             input.compressor_lowest = Some(lowest);
         }
         take!(reader, input.idle_airflow, IdleAirflow, Ratio);
+        if let Some(Quantity::Power(power)) = reader.quantity(Field::FanPower) {
+            input.fan_power = Some(power);
+        }
+        take!(reader, input.recirculation, Recirculation, Ratio);
+        take!(reader, input.dirt, Dirt, Ratio);
         if reader.errors.is_empty() {
             Ok(input)
         } else {
@@ -402,20 +411,36 @@ impl System {
                 return Assumed::Nothing;
             }
             Field::HeatRejected | Field::CompressorLowest => return Assumed::LeftOut,
-            Field::Airflow => return Assumed::WorkedOut,
+            Field::Airflow | Field::FanPower => return Assumed::WorkedOut,
             Field::Evaporating => {
                 return Assumed::Value(Quantity::Temperature(usual::evaporating(duty)));
             }
+            Field::ReturnAir => {
+                let entered = self
+                    .entry(Field::Evaporating)
+                    .and_then(|entry| read_quantity(Field::Evaporating, entry).ok());
+                let evaporating = match entered {
+                    Some(Quantity::Temperature(evaporating)) => evaporating,
+                    _ => usual::evaporating(duty),
+                };
+                return Assumed::Value(Quantity::Temperature(usual::return_air(duty, evaporating)));
+            }
             Field::OverAmbient => {
-                return Assumed::Value(Quantity::Difference(usual::over_ambient(duty)));
+                return self
+                    .refrigerant()
+                    .map_or(Assumed::WorkedOut, |refrigerant| {
+                        Assumed::Value(Quantity::Difference(usual::over_ambient(
+                            duty,
+                            &refrigerant,
+                        )))
+                    });
             }
             Field::Sensing => {
-                let refrigerant = self
-                    .entry(Field::Refrigerant)
-                    .and_then(|entry| read_refrigerant(&entry.typed).ok());
-                return refrigerant.map_or(Assumed::WorkedOut, |refrigerant| {
-                    Assumed::Choice(usual::sensing(&refrigerant).key())
-                });
+                return self
+                    .refrigerant()
+                    .map_or(Assumed::WorkedOut, |refrigerant| {
+                        Assumed::Choice(usual::sensing(&refrigerant).key())
+                    });
             }
             _ => {}
         }
@@ -451,6 +476,8 @@ impl System {
                 Assumed::Value(Quantity::Difference(whole.throttling_range.value))
             }
             Field::IdleAirflow => Assumed::Value(Quantity::Ratio(whole.idle_airflow.value)),
+            Field::Recirculation => Assumed::Value(Quantity::Ratio(whole.recirculation.value)),
+            Field::Dirt => Assumed::Value(Quantity::Ratio(whole.dirt.value)),
             Field::Refrigerant
             | Field::CoolingCapacity
             | Field::OutdoorLow
@@ -459,8 +486,16 @@ impl System {
             | Field::Airflow
             | Field::Evaporating
             | Field::OverAmbient
+            | Field::ReturnAir
+            | Field::FanPower
             | Field::Sensing => Assumed::Nothing,
         }
+    }
+
+    /// The refrigerant that the record names, where it can be read.
+    fn refrigerant(&self) -> Option<Refrigerant> {
+        self.entry(Field::Refrigerant)
+            .and_then(|entry| read_refrigerant(&entry.typed).ok())
     }
 
     /// The plan that the record stands for.

@@ -151,6 +151,22 @@ pub struct Screen {
     pub fan_minimum: &'static str,
     pub fan_cycling: &'static str,
     pub fan_off: &'static str,
+    /// Some of the fans run.
+    pub fan_some: &'static str,
+    /// Starts of a cycling fan.
+    pub starts_an_hour: &'static str,
+    /// Share of the condenser full of liquid.
+    pub flooded: &'static str,
+    /// Evaporating temperature at a rung.
+    pub evaporating: &'static str,
+    /// Superheat at a rung.
+    pub superheat: &'static str,
+    /// Cooling capacity at a rung.
+    pub cooling: &'static str,
+    /// The compressor, where it stands.
+    pub compressor: &'static str,
+    /// What stops the compressor.
+    pub trips: &'static str,
     pub fan_on: &'static str,
     pub fan_share: &'static str,
     pub holds_to: fn(&str) -> String,

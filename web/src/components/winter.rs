@@ -63,7 +63,7 @@ pub fn Winter(props: &WinterProps) -> Html {
     let choose_method = {
         let method = method.clone();
         Callback::from(move |key: String| {
-            if let Some(found) = Method::ALL.into_iter().find(|method| method.key() == key) {
+            if let Some(found) = Method::from_key(&key) {
                 method.set(found);
             }
         })
@@ -84,12 +84,15 @@ pub fn Winter(props: &WinterProps) -> Html {
         head: t.head_pressure,
     };
     let unit = units.unit(Kind::Temperature);
-    let methods =
-        Method::ALL.map(|method| (method.key().into(), words().method(method).name.into()));
+    let methods: Vec<_> = Method::ALL
+        .into_iter()
+        .filter(|method| plan.applies(*method))
+        .map(|method| (method.key().into(), words().method(method).name.into()))
+        .collect();
     html! { <>
         <section class="part">
             <h2>{ t.ladder }</h2>
-            <Choices name="method" ask={t.method} quiet=true chosen={method.key()} choices={methods.to_vec()} choose={choose_method} />
+            <Choices name="method" ask={t.method} quiet=true chosen={method.key()} choices={methods} choose={choose_method} />
             <p class="part__note">{ words().method(*method).reason }{ " " }{ t.ladder_note }</p>
             <Ladder {picture} {headings} unit={ladder::pressure_unit(units)} chosen={rung} {choose} />
             { answer(plan, sampled, *method, rung, units) }
@@ -101,7 +104,7 @@ pub fn Winter(props: &WinterProps) -> Html {
                     ..Round::default()
                 }} />
         </section>
-        { curves_part(plan, sampled, rung, units) }
+        { curves_part(plan, sampled, (*method, rung), units) }
     </> }
 }
 
@@ -189,10 +192,10 @@ fn answer(plan: &Plan, sampled: &Sampled, method: Method, rung: usize, units: Un
 }
 
 /// The curves and their table.
-fn curves_part(plan: &Plan, sampled: &Sampled, rung: usize, units: Units) -> Html {
+fn curves_part(plan: &Plan, sampled: &Sampled, at: (Method, usize), units: Units) -> Html {
     let t = screen();
-    let (head, fan) = curves::charts(plan, sampled, units, rung);
-    let rows = curves::table(plan, sampled, units);
+    let (head, fan) = curves::charts(plan, sampled, units, at);
+    let rows = curves::table(plan, sampled, units, at.0);
     html! {
         <section class="part curves">
             <h2>{ t.curves }</h2>
@@ -201,13 +204,13 @@ fn curves_part(plan: &Plan, sampled: &Sampled, rung: usize, units: Units) -> Htm
             <Chart ..fan />
             <details class="more">
                 <summary>{ t.table }</summary>
-                { table(rows, units) }
+                { table(rows, &curves::drawn(at.0), units) }
             </details>
         </section>
     }
 }
 
-fn table(rows: Vec<Row>, units: Units) -> Html {
+fn table(rows: Vec<Row>, methods: &[Method], units: Units) -> Html {
     let t = screen();
     html! {
         <div class="table" tabindex="0" role="region" aria-label={t.table}>
@@ -215,10 +218,10 @@ fn table(rows: Vec<Row>, units: Units) -> Html {
                 <thead>
                     <tr>
                         <th scope="col" rowspan="2">{ t.outdoor }</th>
-                        { for Method::ALL.map(|method| html! { <th scope="colgroup" colspan="2">{ words().method(method).name }</th> }) }
+                        { for methods.iter().map(|method| html! { <th scope="colgroup" colspan="2">{ words().method(*method).name }</th> }) }
                     </tr>
                     <tr>
-                        { for Method::ALL.map(|_| html! { <>
+                        { for methods.iter().map(|_| html! { <>
                             <th scope="col">{ ladder::pressure_unit(units) }</th><th scope="col">{ t.fan }</th>
                         </> }) }
                     </tr>

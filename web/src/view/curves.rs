@@ -11,20 +11,33 @@ use super::words;
 use crate::components::chart::{ChartProps, Curve, Mark, Stroke, Tick};
 use crate::components::scale::Scale;
 
-fn stroke(method: Method) -> Stroke {
-    match method {
-        Method::FullFan => Stroke::Dotted,
-        Method::OnOff => Stroke::Dashed,
-        Method::SpeedControl => Stroke::Solid,
+/// The methods that are drawn for a chosen one: beside it, no control at all and, where it is another, speed control.
+pub fn drawn(chosen: Method) -> Vec<Method> {
+    let mut drawn = vec![Method::FullFan];
+    for method in [Method::SpeedControl, chosen] {
+        if !drawn.contains(&method) {
+            drawn.push(method);
+        }
+    }
+    drawn
+}
+
+fn stroke(method: Method, chosen: Method) -> Stroke {
+    if method == chosen {
+        Stroke::Solid
+    } else if method == Method::FullFan {
+        Stroke::Dotted
+    } else {
+        Stroke::Dashed
     }
 }
 
-/// Head pressure and fan speed along outdoor temperature; `here` is the rung that is being read.
+/// Head pressure and fan speed along outdoor temperature; with the chosen method and the rung that is being read.
 pub fn charts(
     plan: &Plan,
     sampled: &Sampled,
     units: Units,
-    here: usize,
+    (chosen, here): (Method, usize),
 ) -> (ChartProps, ChartProps) {
     let t = screen();
     let writer = Writer::new(plan, units);
@@ -50,7 +63,7 @@ pub fn charts(
         let samples = sampled.places.iter().zip(&sampled.samples).rev();
         Curve {
             name: words().method(method).name.into(),
-            stroke: stroke(method),
+            stroke: stroke(method, chosen),
             points: samples
                 .map(|(at, rung)| (outdoor.number(*at), value(rung.of(method))))
                 .collect(),
@@ -58,12 +71,13 @@ pub fn charts(
         }
     };
     let need = pressure(plan.need.pressure.value);
-    let heads = sampled
-        .samples
-        .iter()
-        .flat_map(|rung| Method::ALL.map(|method| pressure(rung.of(method).pressure)));
+    let heads = sampled.samples.iter().flat_map(|rung| {
+        drawn(chosen)
+            .into_iter()
+            .map(|method| pressure(rung.of(method).pressure))
+    });
     let (head_scale, head_ticks) = Scale::round(heads.chain([need]), 5);
-    let limit = plan.hold.speed_control.value;
+    let limit = plan.hold.of(chosen).value;
     let posts: Vec<Mark> = [
         (temperature(limit), t.hold_limit, "post-hold"),
         (temperature(plan.input.outdoor_low), t.site_low, "post-low"),
@@ -99,7 +113,7 @@ pub fn charts(
             .into_iter()
             .map(|tick| (tick, number(tick).into()))
             .collect(),
-        curves: Method::ALL
+        curves: drawn(chosen)
             .into_iter()
             .map(|method| {
                 let mut drawn = curve(method, &|point| pressure(point.pressure));
@@ -136,7 +150,7 @@ pub fn charts(
         x_ticks,
         y: Scale::new(0.0, 105.0),
         y_ticks: [0.0, 0.25, 0.5, 0.75, 1.0].map(percent).to_vec(),
-        curves: Method::ALL
+        curves: drawn(chosen)
             .into_iter()
             .map(|method| curve(method, &|point| 100.0 * point.fan_speed_fraction))
             .collect(),
@@ -156,14 +170,14 @@ pub struct Row {
 }
 
 /// The rungs as a table.
-pub fn table(plan: &Plan, sampled: &Sampled, units: Units) -> Vec<Row> {
+pub fn table(plan: &Plan, sampled: &Sampled, units: Units, chosen: Method) -> Vec<Row> {
     let writer = Writer::new(plan, units);
     sampled
         .rungs
         .iter()
         .map(|rung| Row {
-            outdoor: writer.brief(rung.full_fan.outdoor),
-            methods: Method::ALL
+            outdoor: writer.brief(rung.of(chosen).outdoor),
+            methods: drawn(chosen)
                 .into_iter()
                 .map(|method| {
                     let point = rung.of(method);

@@ -23,7 +23,7 @@ pub const ESSENTIALS: [Field; 7] = [
 ];
 
 /// Everything else, in the order in which it is found on the way from the nameplate to the roof.
-pub const REST: [Field; 13] = [
+pub const REST: [Field; 17] = [
     Field::OverAmbient,
     Field::KnownOutdoor,
     Field::Evaporating,
@@ -37,6 +37,10 @@ pub const REST: [Field; 13] = [
     Field::ThrottlingRange,
     Field::CompressorLowest,
     Field::IdleAirflow,
+    Field::ReturnAir,
+    Field::FanPower,
+    Field::Recirculation,
+    Field::Dirt,
 ];
 
 /// Stable names of the choices at a field; empty for numbers.

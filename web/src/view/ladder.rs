@@ -61,7 +61,7 @@ impl Sampling {
             .zip(&self.samples)
             .filter(|(at, _)| at.fract() == 0.0);
         Sampled {
-            rungs: on_rungs.map(|(_, rung)| *rung).collect(),
+            rungs: on_rungs.map(|(_, rung)| rung.clone()).collect(),
             outdoor: self.outdoor.clone(),
             places: self.places.clone(),
             samples: self.samples.clone(),
@@ -76,27 +76,31 @@ enum FanDoes {
     Slowing,
     Minimum,
     Cycling,
+    Some,
     Off,
 }
 
 impl FanDoes {
     fn at(plan: &Plan, method: Method, point: &Point) -> Self {
         const NEAR: f64 = 1e-6;
-        match method {
-            Method::FullFan => FanDoes::Full,
-            Method::OnOff if point.fan_speed_fraction >= 1.0 - NEAR => FanDoes::Full,
-            Method::OnOff if point.fan_speed_fraction <= NEAR => FanDoes::Off,
-            Method::OnOff => FanDoes::Cycling,
-            Method::SpeedControl => {
-                let output = point.output.map_or(1.0, |output| output.fraction);
-                if output >= 1.0 - NEAR {
-                    FanDoes::Full
-                } else if output <= plan.settings.drive.minimum_output().value + NEAR {
-                    FanDoes::Minimum
-                } else {
-                    FanDoes::Slowing
-                }
-            }
+        if method.is_modulated() {
+            let output = point.output.map_or(1.0, |output| output.fraction);
+            return if output >= 1.0 - NEAR {
+                FanDoes::Full
+            } else if output <= plan.settings.drive.minimum_output().value + NEAR {
+                FanDoes::Minimum
+            } else {
+                FanDoes::Slowing
+            };
+        }
+        if point.swing.is_some() {
+            FanDoes::Cycling
+        } else if point.fan_speed_fraction >= 1.0 - NEAR {
+            FanDoes::Full
+        } else if point.fan_speed_fraction <= NEAR {
+            FanDoes::Off
+        } else {
+            FanDoes::Some
         }
     }
 
@@ -107,6 +111,7 @@ impl FanDoes {
             FanDoes::Slowing => t.fan_slowing,
             FanDoes::Minimum => t.fan_minimum,
             FanDoes::Cycling => t.fan_cycling,
+            FanDoes::Some => t.fan_some,
             FanDoes::Off => t.fan_off,
         }
     }
@@ -252,22 +257,40 @@ pub fn answers(
             show(Quantity::Difference(point.over_ambient())),
         ),
     ];
-    match (method, point.output) {
-        (Method::SpeedControl, Some(output)) => {
+    match point.output {
+        Some(output) => {
             answers.push((t.output, show(Quantity::Ratio(output.fraction))));
             if let Some(volts) = output.voltage {
                 answers.push((t.motor_volts, show(Quantity::Voltage(volts))));
             }
             answers.push((t.motor_speed, show(Quantity::Speed(output.speed))));
         }
-        (Method::OnOff, _) => {
+        None if matches!(method, Method::OnOff | Method::Staged) => {
             answers.push((t.fan_on, show(Quantity::Ratio(point.fan_speed_fraction))));
-            if let Some((low, high)) = point.swing {
-                answers.push((t.saws_from, show(Quantity::Pressure(low))));
-                answers.push((t.saws_to, show(Quantity::Pressure(high))));
-            }
         }
-        _ => answers.push((t.fan_speed, show(Quantity::Ratio(point.fan_speed_fraction)))),
+        None => answers.push((t.fan_speed, show(Quantity::Ratio(point.fan_speed_fraction)))),
+    }
+    if let Some((low, high)) = point.swing {
+        answers.push((t.saws_from, show(Quantity::Pressure(low))));
+        answers.push((t.saws_to, show(Quantity::Pressure(high))));
+    }
+    if let Some(starts) = point.starts {
+        let an_hour = (starts.value * 3600.0).round();
+        answers.push((t.starts_an_hour, format!("{an_hour:.0}")));
+    }
+    if method.floods() {
+        answers.push((t.flooded, show(Quantity::Ratio(point.zones.flooded))));
+    }
+    match point.cycle {
+        Some(cycle) => {
+            answers.push((
+                t.evaporating,
+                show(Quantity::Temperature(cycle.evaporating)),
+            ));
+            answers.push((t.superheat, show(Quantity::Difference(cycle.superheat()))));
+            answers.push((t.cooling, show(Quantity::Power(cycle.cooling))));
+        }
+        None => answers.push((t.compressor, t.trips.to_owned())),
     }
     answers
 }

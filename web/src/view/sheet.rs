@@ -123,6 +123,7 @@ impl<'a> Writer<'a> {
     pub fn hold(&self) -> Vec<Line> {
         Method::ALL
             .into_iter()
+            .filter(|method| self.plan.applies(*method))
             .map(|method| {
                 let limit = self.plan.hold.of(method);
                 let mut line = self.line(

@@ -4,7 +4,7 @@ use serde_json::{Map, Value, json};
 use uom::si::f64::ThermodynamicTemperature;
 use uom::si::thermodynamic_temperature::{degree_celsius, kelvin};
 use winterset_calc::settings::{Drive, Settings, SettingsNote};
-use winterset_calc::{Action, Curves, Method, Plan, Point, Problem, Verdict};
+use winterset_calc::{Action, Curves, Cycle, Method, Plan, Point, Problem, Verdict, Zones};
 use winterset_profile::System;
 use winterset_refrigerant::{Phase, Refrigerant, State};
 
@@ -82,8 +82,8 @@ fn plan(system: &System, outdoor: Option<Vec<ThermodynamicTemperature>>) -> Outc
     let curves = plan.curves(&outdoor).map_err(|(index, problem)| {
         let field = format!("outdoor_temperatures_K[{index}]");
         let message = match problem {
-            Problem::AboveCritical { highest, .. } => format!(
-                "so warm that it would condense above {:.2} K, the highest for this refrigerant",
+            Problem::AboveEnvelope { highest } => format!(
+                "so warm that it would condense above {:.2} K, the highest for this system",
                 highest.get::<kelvin>()
             ),
             Problem::Refrigerant(error) => {
@@ -115,7 +115,7 @@ fn plan(system: &System, outdoor: Option<Vec<ThermodynamicTemperature>>) -> Outc
             "governing": plan.need.governing.key(),
             "parts_Pa": parts,
         },
-        "hold_limit_K": plan.hold.speed_control.value.value,
+        "hold_limit_K": plan.hold.of(Method::SpeedControl).value.value,
         "hold_limits_K": limits,
         "verdict": verdict(&plan),
         "design": {
@@ -127,6 +127,10 @@ fn plan(system: &System, outdoor: Option<Vec<ThermodynamicTemperature>>) -> Outc
             "air_capacity_rate_W_K": plan.design.air_capacity_rate.value.value,
             "conductance_W_K": plan.design.conductance.value.value,
             "effectiveness": plan.design.effectiveness,
+            "subcooling_K": plan.design.subcooling.value,
+            "fan_power_W": plan.design.fan_power.value.value,
+            "zones": zones(&plan.design.zones),
+            "cycle": cycle(&plan.design.cycle),
         },
         "atmosphere_Pa": plan.atmosphere.value.value,
         "settings": settings(&plan.settings),
@@ -190,10 +194,37 @@ fn rpm(speed: uom::si::f64::AngularVelocity) -> f64 {
 
 fn curves_of(curves: &Curves) -> Value {
     let all = |points: &[Point]| points.iter().map(point).collect::<Vec<_>>();
+    curves
+        .iter()
+        .map(|(method, points)| (method.key().to_owned(), all(points).into()))
+        .collect::<Map<String, Value>>()
+        .into()
+}
+
+/// The refrigerant round the cycle.
+fn cycle(cycle: &Cycle) -> Value {
     json!({
-        "full_fan": all(&curves.full_fan),
-        "on_off": all(&curves.on_off),
-        "speed_control": all(&curves.speed_control),
+        "mass_flow_kg_s": cycle.mass_flow.value,
+        "suction_pressure_Pa": cycle.suction_pressure.value,
+        "evaporating_K": cycle.evaporating.value,
+        "suction_K": cycle.suction.value,
+        "discharge_K": cycle.discharge.value,
+        "liquid_K": cycle.liquid.value,
+        "suction_enthalpy_J_kg": cycle.suction_enthalpy.value,
+        "discharge_enthalpy_J_kg": cycle.discharge_enthalpy.value,
+        "liquid_enthalpy_J_kg": cycle.liquid_enthalpy.value,
+        "wetted_evaporator": cycle.wetted,
+        "cooling_W": cycle.cooling.value,
+        "compressor_power_W": cycle.compressor_power.value,
+    })
+}
+
+fn zones(zones: &Zones) -> Value {
+    json!({
+        "desuperheating": zones.desuperheating,
+        "condensing": zones.condensing,
+        "subcooling": zones.subcooling,
+        "flooded": zones.flooded,
     })
 }
 
@@ -209,8 +240,14 @@ fn point(point: &Point) -> Value {
         "conductance_W_K": point.conductance.value,
         "effectiveness": point.effectiveness,
         "heat_rejected_W": point.heat_rejected.value,
+        "fan_power_W": point.fan_power.value,
+        "zones": zones(&point.zones),
+        "condition": point.condition.key(),
         "holds": point.holds,
     });
+    if let Some(found) = &point.cycle {
+        out["cycle"] = cycle(found);
+    }
     if let Some(output) = &point.output {
         out["output_fraction"] = output.fraction.into();
         out["speed_rpm"] = rpm(output.speed).into();
@@ -224,6 +261,10 @@ fn point(point: &Point) -> Value {
     }
     if let Some((low, high)) = point.swing {
         out["swing_Pa"] = json!([low.value, high.value]);
+    }
+    if let Some(starts) = point.starts {
+        // A count an hour is how the trade reads it.
+        out["starts_per_hour"] = (starts.value * 3600.0).into();
     }
     out
 }

@@ -86,6 +86,22 @@ pub(super) fn field(field: Field) -> FieldWords {
             "Lowest condensing temperature of the compressor",
             "From the maker's operating envelope at your evaporating temperature, if you have it.",
         ),
+        Field::ReturnAir => (
+            "Return air at the evaporator",
+            "The air that comes back to the indoor coil while the system runs steadily.",
+        ),
+        Field::FanPower => (
+            "Power of all condenser fans",
+            "Measured at full speed, or from the nameplates. Left blank, a usual share of the heat rejected stands in; it bears on the energy alone.",
+        ),
+        Field::Recirculation => (
+            "Air drawn in again",
+            "The share of the condenser's air that it has just blown out: under a roof, in a corner, between two units. The reading over ambient is taken as free of it.",
+        ),
+        Field::Dirt => (
+            "Dirt on the condenser",
+            "The share of air and conductance that dirt takes. The reading over ambient is taken as that of the clean coil.",
+        ),
         Field::IdleAirflow => (
             "Airflow with the fans off",
             "What wind and natural draft still move, as a share of full. More on an open roof, less behind a baffle.",
@@ -130,8 +146,12 @@ pub(super) fn usual(field: Field, units: Units) -> Option<String> {
         Field::Frequency => Some("50 or 60 Hz".to_owned()),
         Field::RatedSpeed => between("825", "1550 rpm"),
         Field::IdleAirflow => between("5", "25 %"),
+        Field::ReturnAir => temperature(-20.0, 27.0),
+        Field::Recirculation => between("0", "20 %"),
+        Field::Dirt => between("0", "30 %"),
         Field::Elevation
         | Field::Airflow
+        | Field::FanPower
         | Field::Refrigerant
         | Field::CoolingCapacity
         | Field::HeatRejected

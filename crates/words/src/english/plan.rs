@@ -158,9 +158,25 @@ pub(super) fn method(method: Method) -> RuleWords {
             "On/off fan",
             "All fans on one pressure switch. Head pressure saws between the two switching points.",
         ),
+        Method::Staged => (
+            "Staged fans",
+            "Fans switched off one after another; the last one always runs.",
+        ),
         Method::SpeedControl => (
             "Speed control",
             "All fans slowed together by the values of the settings sheet.",
+        ),
+        Method::Flooding => (
+            "Flooding",
+            "A valve fills part of the condenser with liquid, with all fans at full speed. It takes a receiver and extra charge.",
+        ),
+        Method::SpeedWithBaffle => (
+            "Speed and baffle",
+            "Fans slowed by the settings sheet, behind a baffle that keeps the wind off the coil.",
+        ),
+        Method::SpeedWithFlooding => (
+            "Speed and flooding",
+            "Fans slowed by the settings sheet; below that a valve floods the condenser. It takes a receiver and extra charge.",
         ),
     };
     RuleWords { name, reason }

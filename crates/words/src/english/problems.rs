@@ -81,6 +81,21 @@ fn calc_problem(field: Field, problem: &CalcProblem, units: Units) -> String {
                 show(Quantity::Temperature(*highest)),
             )
         }
+        CalcProblem::AboveEnvelope { highest } => format!(
+            "So hot that it would condense above {}, the highest that this system is worked out for. Use a lower outdoor temperature.",
+            show(Quantity::Temperature(*highest)),
+        ),
+        CalcProblem::LiftTooHigh => {
+            "One stage of compression does not lift that far. Enter a higher evaporating or a lower condensing temperature.".to_owned()
+        }
+        CalcProblem::OverAmbientBelowGlide { lowest } => format!(
+            "This blend glides so far below its dew point that no liquid would leave the condenser. Enter at least {}.",
+            at_least(Quantity::Difference(*lowest))
+        ),
+        CalcProblem::ReturnAirTooCold { lowest } => format!(
+            "Return air must lie above the suction vapour that it heats. Enter at least {}.",
+            at_least(Quantity::Temperature(*lowest))
+        ),
         CalcProblem::EvaporatingAboveCondensing { highest } => format!(
             "Evaporating must lie below condensing. Enter at most {}.",
             at_most(Quantity::Temperature(*highest))

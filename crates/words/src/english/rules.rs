@@ -12,13 +12,13 @@ pub(super) fn rule(rule: Rule) -> RuleWords {
         ),
         Rule::HeatRejected => (
             "Heat rejected",
-            "The cooling capacity and the heat of compression on top, taken as the same on any day.",
+            "The cooling capacity and the heat of compression on top, at the known point.",
         ),
-        Rule::HeatEntered => ("Heat rejected", "As entered, taken as the same on any day."),
+        Rule::HeatEntered => ("Heat rejected", "As entered, at the known point."),
         Rule::AirflowEntered => ("Airflow", "As entered."),
         Rule::AssumedAirflow => (
             "Airflow",
-            "A usual condenser: its air leaves six tenths of the way to the condensing temperature.",
+            "A usual condenser: its air leaves six tenths of the way to the middle of condensing.",
         ),
         Rule::DesignCondensing => (
             "Condensing at the known point",
@@ -30,11 +30,11 @@ pub(super) fn rule(rule: Rule) -> RuleWords {
         ),
         Rule::Conductance => (
             "Condenser conductance",
-            "What the coil must be to reject this heat at the known point.",
+            "What the coil must be to cool the hot gas, condense it and cool the liquid at the known point. The shares tell how much of the coil each takes.",
         ),
         Rule::MeteringNeed => (
             "For the metering device",
-            "Fully open, the device still feeds the evaporator at this head pressure, and starves below it.",
+            "Fully open, the device still passes what the compressor draws at this head pressure, and starves the evaporator below it.",
         ),
         Rule::CompressorNeed => (
             "For the compressor",
@@ -73,12 +73,13 @@ pub(super) fn rule(rule: Rule) -> RuleWords {
         ),
         Rule::HoldLimit => (
             "Hold limit",
-            "The outdoor temperature at which the method's least airflow just keeps the pressure need.",
+            "The outdoor temperature at which the method's least airflow and most flooding just keep the pressure need.",
         ),
         Rule::Condensing => (
             "Condensing temperature",
             "Where the coil passes all the heat to this much air.",
         ),
+        Rule::AssumedFanPower => ("Fan power", "A usual share of the heat rejected."),
     };
     RuleWords { name, reason }
 }

@@ -73,7 +73,7 @@ pub static SCREEN: Screen = Screen {
     need: "need",
     method: "Method",
     curves: "Curves",
-    curves_note: "Along outdoor temperature, for the three methods.",
+    curves_note: "Along outdoor temperature, beside no control at all.",
     fan_speed: "fan speed",
     table: "The same as a table",
     pressure_need: "Pressure need",
@@ -157,6 +157,14 @@ pub static SCREEN: Screen = Screen {
     fan_minimum: "at minimum",
     fan_cycling: "cycling",
     fan_off: "off",
+    fan_some: "some run",
+    starts_an_hour: "starts an hour",
+    flooded: "condenser flooded",
+    evaporating: "evaporating",
+    superheat: "superheat",
+    cooling: "cooling",
+    compressor: "compressor",
+    trips: "stopped by low pressure",
     fan_on: "fan on, share of time",
     fan_share: "fan speed, or time on, %",
     holds_to: |limit| format!("holds to {limit}"),
@@ -175,12 +183,12 @@ pub static SCREEN: Screen = Screen {
     no_picture: "The refrigerant has no answer over part of this range, so there is no picture.",
     head_summary: |need, limit| {
         format!(
-            "Head pressure against outdoor temperature for three methods. The need is {need}; speed control holds it down to {limit}."
+            "Head pressure against outdoor temperature. The need is {need}; this method holds it down to {limit}."
         )
     },
     fan_summary: |minimum| {
         format!(
-            "Fan speed against outdoor temperature for three methods. Speed control goes down to {minimum} output."
+            "Fan speed against outdoor temperature. Speed control goes down to {minimum} output."
         )
     },
     number_like: |example| format!("Enter a number, such as {example}."),
