@@ -39,6 +39,7 @@ pub mod settings;
 pub mod usual;
 mod verdict;
 pub mod void_fraction;
+pub mod weather;
 
 pub use build::plan;
 pub use explain::{Basis, Explained, Given, Quantity, Rule, Term, Working};
