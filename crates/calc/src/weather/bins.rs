@@ -91,11 +91,13 @@ impl Bins {
         Time::new::<hour>(self.hours.iter().sum())
     }
 
-    /// Hours colder than a temperature; inside a bin in proportion.
+    /// Hours colder than a temperature, inside a bin in proportion; none for what is no number.
     pub fn hours_below(&self, temperature: ThermodynamicTemperature) -> Time {
         let limit = temperature.get::<degree_celsius>();
-        // `max` and `min` in this order make no hours of what is no number.
-        let share = |low: f64| (limit - low).max(0.0).min(1.0);
+        if limit.is_nan() {
+            return Time::new::<hour>(0.0);
+        }
+        let share = |low: f64| (limit - low).clamp(0.0, 1.0);
         Time::new::<hour>(self.edges().map(|(low, hours)| share(low) * hours).sum())
     }
 

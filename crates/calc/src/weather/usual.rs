@@ -11,7 +11,7 @@
 //!
 //! The swing is wider where it gets colder: `A = 7 K + (0 °C − T_low)/3`, held within 3 to 22 K, and the weather has half of
 //! it: `σ = A/2`. The mean follows from the design low being the temperature that 99.6 % of the hours exceed:
-//! `M = T_low + k·A`, `F(−k) = 0.004`, `k` = 2.15.
+//! `M = T_low + k·A`, `F(−k) = 0.004`, `k` = 2.003.
 //!
 //! Source: common practice, no published source, for the shape and its two rules. Good for the order of magnitude: a coast
 //! and an inland plain with the same design low differ by several hundred hours. A weather file goes first.
