@@ -121,12 +121,12 @@ fn printed_coefficients_give_the_printed_resistances() {
 }
 
 /// IEC 60539-1: B = T₁·T₂/(T₂ − T₁) · ln(R₁/R₂); by hand, 10 kΩ at 25 °C and 1 kΩ at 85 °C: 298.15·358.15/60 · 2.302585 =
-/// 4097.86 K.
+/// 4097.93 K.
 #[test]
 fn beta_follows_from_two_resistances() {
     let fit = Beta::through([point(25.0, 10_000.0), point(85.0, 1_000.0)]).unwrap();
     let ours = fit.beta().get::<kelvin_interval>();
-    let by_hand = 298.15 * 358.15 / 60.0 * 2.302_585_093;
+    let by_hand = 298.15 * 358.15 / 60.0 * std::f64::consts::LN_10;
     assert!((ours - by_hand).abs() < 1e-6, "{ours}");
     let sensor = Thermistor::Beta(fit);
     for (degrees, resistance) in [(25.0, 10_000.0), (85.0, 1_000.0)] {

@@ -61,13 +61,6 @@ proptest! {
     }
 
     #[test]
-    fn no_text_panics(text in almost()) {
-        let _ = read(&text);
-        let _ = read(&(HEADER.to_owned() + &text));
-        let _ = read(&text.replace('\n', "\r\n"));
-    }
-
-    #[test]
     fn pieces_make_the_same_as_the_whole(tenths in temperatures(), piece in 1_usize..300, broken in any::<bool>()) {
         let mut text = file(&tenths);
         if broken {
@@ -113,5 +106,17 @@ proptest! {
     fn a_colder_place_has_more_cold_hours(low in -60.0..25.0_f64, limit in -20.0..0.0_f64) {
         let hours = |low: f64| UsualYear::new(celsius(low)).unwrap().hours_below(celsius(limit));
         prop_assert!(hours(low) >= hours(low + 5.0) - uom::si::f64::Time::new::<hour>(1e-6));
+    }
+}
+
+proptest! {
+    // Odd text is slow to make; its cells are many per case.
+    #![proptest_config(ProptestConfig::with_cases(48))]
+
+    #[test]
+    fn no_text_panics(text in almost()) {
+        let _ = read(&text);
+        let _ = read(&(HEADER.to_owned() + &text));
+        let _ = read(&text.replace('\n', "\r\n"));
     }
 }

@@ -106,10 +106,12 @@ impl Reader {
             return Err(error);
         }
         let rest = std::mem::take(&mut self.carry);
-        self.take(&rest)?;
+        if !rest.is_empty() {
+            self.take(&rest)?;
+        }
         let Some(location) = self.location else {
             return Err(EpwError::NotALocation {
-                line: self.line,
+                line: self.line.max(1),
                 found: String::new(),
             });
         };
