@@ -22,6 +22,7 @@ use crate::motor::{InductionMotor, takes_phase_cut};
 use crate::need::{opening, pressure_need};
 use crate::plan::{Cycle, Design, HoldLimits, Method, Plan, Zones};
 use crate::problem::{InputError, Problem};
+use crate::recommendation::recommend;
 use crate::root::bracketed;
 use crate::settings::{self, Range};
 use crate::system::circuit::{Circuit, KnownPoint, Running, Scale, Unfit};
@@ -123,7 +124,8 @@ fn build(input: &Input) -> Result<Plan, InputError> {
         fan_power: design.fan_power.value,
     };
     let hold = hold_limits(&model);
-    let verdict = Verdict::on(&hold, input.outdoor_low);
+    let recommendation = recommend(input, &hold);
+    let verdict = Verdict::on(&recommendation, input.outdoor_low);
     Ok(Plan {
         input: input.clone(),
         atmosphere,
@@ -137,6 +139,7 @@ fn build(input: &Input) -> Result<Plan, InputError> {
                 .with("p_on", Quantity::Pressure(full.pressure)),
         ),
         hold,
+        recommendation,
         verdict,
         cautions: verdict::cautions(refrigerant, input.motor.value),
         model,
@@ -167,7 +170,7 @@ fn stages(fans: u32) -> Vec<f64> {
         .collect()
 }
 
-/// Subcooling at the known point: the usual, or half of what the air leaves.
+/// Subcooling at the known point: as entered, else the usual or half of what the air leaves.
 fn subcooling(
     input: &Input,
     condensing: ThermodynamicTemperature,

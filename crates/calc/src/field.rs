@@ -76,6 +76,8 @@ fields! {
     IdleAirflow = "idle_airflow",
     /// Temperature of the air that comes back to the evaporator.
     ReturnAir = "return_air",
+    /// Subcooling at the condenser's outlet at the known point.
+    Subcooling = "subcooling",
     /// Electrical power of all condenser fans at full speed.
     FanPower = "fan_power",
     /// Share of the condenser's air that it has just blown out.
@@ -111,6 +113,7 @@ impl Field {
             Field::CompressorLowest => temperature(-40.0, 60.0),
             Field::OverAmbient => difference(2.0, 40.0),
             Field::ThrottlingRange => difference(2.0, 20.0),
+            Field::Subcooling => difference(0.5, 30.0),
             Field::Fans => (Quantity::Count(1), Quantity::Count(32)),
             Field::Voltage => (
                 Quantity::Voltage(ElectricPotential::new::<volt>(100.0)),

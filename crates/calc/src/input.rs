@@ -152,6 +152,8 @@ pub struct Input {
     pub idle_airflow: Given<f64>,
     /// Temperature of the air that comes back to the evaporator.
     pub return_air: Given<ThermodynamicTemperature>,
+    /// Subcooling at the condenser's outlet at the known point; where not entered, the usual.
+    pub subcooling: Option<TemperatureInterval>,
     /// Electrical power of all fans at full speed in standard air; where not entered, a usual share of the heat rejected.
     pub fan_power: Option<Power>,
     /// Share of the condenser's air that it has just blown out, with the known point taken free of it.
@@ -199,6 +201,7 @@ impl Input {
                 duty.value,
                 usual::evaporating(duty.value),
             )),
+            subcooling: None,
             fan_power: None,
             recirculation: Given::assumed(0.0),
             dirt: Given::assumed(0.0),
@@ -263,6 +266,7 @@ impl Input {
                 Field::ReturnAir,
                 Some(Quantity::Temperature(self.return_air.value)),
             ),
+            (Field::Subcooling, self.subcooling.map(Quantity::Difference)),
             (Field::FanPower, self.fan_power.map(Quantity::Power)),
             (
                 Field::Recirculation,

@@ -16,8 +16,10 @@
 //!   control signal or a frequency drive the share of full speed.
 
 pub mod air;
+pub mod bands;
 mod build;
 pub mod charge;
+pub mod comparison;
 pub mod compressor;
 pub mod condenser;
 pub mod controller;
@@ -29,19 +31,21 @@ mod field;
 pub mod flooding;
 pub mod free_cooling;
 pub mod input;
+pub mod lever;
 pub mod liquid_line;
 mod method;
 pub mod motor;
 pub mod need;
+pub mod own_controller;
 pub mod part_load;
 pub mod parts_list;
-pub mod own_controller;
 pub mod phase_cut;
 mod plan;
 mod problem;
+pub mod recommendation;
 mod root;
-pub mod sensor_place;
 pub mod sensor;
+pub mod sensor_place;
 pub mod settings;
 mod system;
 pub mod usual;

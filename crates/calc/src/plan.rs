@@ -12,6 +12,7 @@ use crate::input::Input;
 use crate::method::Model;
 use crate::need::PressureNeed;
 use crate::problem::Problem;
+use crate::recommendation::{self, Recommendation};
 use crate::settings::Settings;
 use crate::system::circuit::Running;
 use crate::system::fluid;
@@ -358,6 +359,8 @@ pub struct Plan {
     pub on_off_points: Explained<(Pressure, Pressure)>,
     /// Hold limit of each method.
     pub hold: HoldLimits,
+    /// The method to use, and why.
+    pub recommendation: Recommendation,
     /// The verdict.
     pub verdict: Verdict,
     /// What can hurt someone in this plan's work.
@@ -414,8 +417,8 @@ impl Plan {
         Ok(curves)
     }
 
-    /// Whether a method can be had on this system at all: stages take more than one fan.
+    /// Whether a method can be had on this system at all: stages take more than one fan, and flooding a device that a receiver suits.
     pub fn applies(&self, method: Method) -> bool {
-        method != Method::Staged || self.input.fans.value > 1
+        recommendation::applies(&self.input, method)
     }
 }

@@ -39,6 +39,12 @@ pub enum Problem {
         /// The smallest over-ambient temperature that would do.
         lowest: TemperatureInterval,
     },
+    /// The liquid would leave the condenser colder than the air allows.
+    #[error("subcooling above {highest:?}")]
+    ColderThanAir {
+        /// The most that would do.
+        highest: TemperatureInterval,
+    },
     /// The return air does not lie above the suction vapour.
     #[error("return air below {lowest:?}")]
     ReturnAirTooCold {
