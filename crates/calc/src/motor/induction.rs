@@ -74,6 +74,11 @@ impl InductionMotor {
         self.synchronous * (1.0 - self.rated_slip)
     }
 
+    /// Breakdown slip, and the torque there over rated torque.
+    pub(crate) fn breakdown(&self) -> (f64, f64) {
+        (self.breakdown_slip, self.breakdown_ratio)
+    }
+
     /// Motor torque over rated torque at a slip and a share of rated voltage: `u²·2·T_b / (s/s_b + s_b/s)`.
     pub fn torque(&self, voltage: f64, slip: f64) -> f64 {
         if slip <= 0.0 {
