@@ -31,7 +31,8 @@ pub struct Bands {
     pub limits: PerMethod<TemperatureInterval>,
     /// Of the minimum output, a share of full output.
     pub minimum_output: f64,
-    /// Each assumed value with what it alone does to the hold limit of the recommended method, the strongest first.
+    /// Each assumed value with what it alone does to the hold limit of the recommended method, or of speed control where liquid makes that
+    /// method hold everywhere; the strongest first.
     pub by_field: Vec<(Field, TemperatureInterval)>,
 }
 
@@ -94,6 +95,16 @@ fn moved(plan: &Plan, field: Field) -> Option<Input> {
         _ => false,
     };
     is_assumed.then_some(moved)
+}
+
+/// The method whose hold limit tells what an assumption is worth.
+fn decisive(plan: &Plan) -> Method {
+    let recommended = plan.recommendation.method;
+    if recommended.floods() {
+        Method::SpeedControl
+    } else {
+        recommended
+    }
 }
 
 /// Values that a plan assumes and that bear on its hold limits.
@@ -177,7 +188,7 @@ impl Banding {
         for method in Method::ALL {
             *squares.limits.of_mut(method) += square(limit(made, method), limit(plan, method));
         }
-        let method = plan.recommendation.method;
+        let method = decisive(plan);
         let alone = (limit(made, method) - limit(plan, method)).abs();
         self.by_field
             .push((field, TemperatureInterval::new::<kelvin_interval>(alone)));

@@ -88,12 +88,7 @@ fn build(input: &Input) -> Result<Plan, InputError> {
     let line = Line::new(&circuit, opening(input.metering.value), highest)
         .map_err(at(Field::Evaporating))?;
     let (design, coil) = design(input, atmosphere.value, condensing, subcooling, &circuit)?;
-    let need = pressure_need(input, &circuit, &line).map_err(|error| {
-        at(match input.compressor_lowest {
-            Some(_) => Field::CompressorLowest,
-            None => Field::Evaporating,
-        })(error)
-    })?;
+    let need = pressure_need(input, atmosphere.value, &circuit, &line)?;
     check_room_above(input, need.condensing, line.highest)?;
 
     let actuator = actuator(input)?;
@@ -190,6 +185,17 @@ fn subcooling(
                 lowest: input.over_ambient.value - room + least,
             },
         });
+    }
+    if let Some(subcooling) = input.subcooling {
+        let highest = room - least * 0.5;
+        return if subcooling <= highest {
+            Ok(subcooling)
+        } else {
+            Err(InputError {
+                field: Field::Subcooling,
+                problem: Problem::ColderThanAir { highest },
+            })
+        };
     }
     let usual = TemperatureInterval::new::<kelvin_interval>(SUBCOOLING);
     Ok(if room * 0.5 < usual {

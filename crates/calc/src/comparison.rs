@@ -75,7 +75,7 @@ impl Plan {
 
     /// Charge that the method takes at the site's low on top of the present one; `None` where no liquid fills the condenser, or where the
     /// refrigerant has no answer that cold.
-    fn extra_charge(&self, method: Method) -> Option<Mass> {
+    pub(crate) fn extra_charge(&self, method: Method) -> Option<Mass> {
         if !method.floods() {
             return None;
         }

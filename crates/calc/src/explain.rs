@@ -1,8 +1,9 @@
 //! Where a value comes from: its basis, the rule that made it and the terms that went in.
 
 use uom::si::f64::{
-    Angle, AngularVelocity, ElectricPotential, Frequency, Length, MassDensity, MassRate, Power,
-    Pressure, TemperatureInterval, ThermalConductance, ThermodynamicTemperature, Time, VolumeRate,
+    Angle, AngularVelocity, ElectricCurrent, ElectricPotential, Frequency, Length, MassDensity,
+    MassRate, Power, Pressure, TemperatureInterval, ThermalConductance, ThermodynamicTemperature,
+    Time, VolumeRate,
 };
 
 /// How a value came to be known.
@@ -67,8 +68,12 @@ pub enum Quantity {
     Conductance(ThermalConductance),
     /// A share of one.
     Ratio(f64),
-    /// Height above sea level.
+    /// Height above sea level, or the length of a line.
     Elevation(Length),
+    /// Inside diameter of a pipe.
+    Bore(Length),
+    /// Electric current.
+    Current(ElectricCurrent),
     /// Density of air.
     Density(MassDensity),
     /// Electric potential, r.m.s. unless said otherwise.
@@ -98,7 +103,8 @@ impl Quantity {
             Quantity::Airflow(value) => value.value,
             Quantity::Conductance(value) => value.value,
             Quantity::Ratio(value) => *value,
-            Quantity::Elevation(value) => value.value,
+            Quantity::Elevation(value) | Quantity::Bore(value) => value.value,
+            Quantity::Current(value) => value.value,
             Quantity::Density(value) => value.value,
             Quantity::Voltage(value) => value.value,
             Quantity::Frequency(value) => value.value,
@@ -243,8 +249,13 @@ rules! {
     CompressorNeed { "compressor-need", "p = p_dew(T_e + 15 K)", "Common practice, no published source" }
     /// Lowest condensing temperature that a person entered for the compressor.
     CompressorEntered { "compressor-entered", "p = p_dew(T_c,min)", "The compressor maker's operating envelope, as entered" }
+    /// Lowest pressure that keeps gas out of the liquid line.
+    LiquidLineNeed { "liquid-line-need", "T_bubble(p − ρ · g · H − f · L/d · ρ · w²/2) = T_bubble(p) − ΔT_sub",
+        "Darcy-Weisbach with Colebrook's friction factor; ASHRAE Handbook Refrigeration, halocarbon refrigeration systems" }
+    /// Lowest pressure that keeps the coil free of ice.
+    EvaporatorNeed { "evaporator-need", "T_e(p) = T_e,ice(T_ra, φ)", "ASHRAE Handbook Fundamentals, mass transfer: surface temperature of a wet coil" }
     /// The needier part sets the need.
-    GoverningNeed { "governing-need", "p = max(p_valve, p_compressor)", "Definition of the pressure need" }
+    GoverningNeed { "governing-need", "p = max(p_valve, p_compressor, p_line, p_evaporator)", "Definition of the pressure need" }
     /// Full-speed point as a pressure.
     FullSpeedPressure { "full-speed-pressure", "p = p_dew(T_need + ΔT)", "Proportional control: the range stands on the need" }
     /// Full-speed point as the temperature a coil sensor sees.

@@ -1,12 +1,12 @@
 //! The fields of an input and the ranges that the models hold for.
 
 use uom::si::f64::{
-    AngularVelocity, ElectricPotential, Frequency, Length, Power, TemperatureInterval,
-    ThermodynamicTemperature, VolumeRate,
+    AngularVelocity, ElectricCurrent, ElectricPotential, Frequency, Length, Power,
+    TemperatureInterval, ThermodynamicTemperature, VolumeRate,
 };
 use uom::si::{
-    angular_velocity::revolution_per_minute, electric_potential::volt, frequency::hertz,
-    length::meter, power::watt, temperature_interval::kelvin as kelvin_interval,
+    angular_velocity::revolution_per_minute, electric_current::ampere, electric_potential::volt,
+    frequency::hertz, length::meter, power::watt, temperature_interval::kelvin as kelvin_interval,
     thermodynamic_temperature::degree_celsius, volume_rate::cubic_meter_per_second,
 };
 
@@ -80,6 +80,18 @@ fields! {
     Subcooling = "subcooling",
     /// Electrical power of all condenser fans at full speed.
     FanPower = "fan_power",
+    /// Relative humidity of that air.
+    ReturnHumidity = "return_humidity",
+    /// Airflow of the evaporator.
+    IndoorAirflow = "indoor_airflow",
+    /// Length of the liquid line, fittings included.
+    LiquidLength = "liquid_length",
+    /// Height of the metering device above the condenser's outlet.
+    LiquidLift = "liquid_lift",
+    /// Inside diameter of the liquid line.
+    LiquidDiameter = "liquid_diameter",
+    /// Full-load current of one condenser fan motor.
+    FullLoad = "full_load",
     /// Share of the condenser's air that it has just blown out.
     Recirculation = "recirculation",
     /// Share of the condenser's conductance and airflow that dirt takes.
@@ -97,6 +109,12 @@ impl Field {
             (
                 Quantity::Difference(TemperatureInterval::new::<kelvin_interval>(low)),
                 Quantity::Difference(TemperatureInterval::new::<kelvin_interval>(high)),
+            )
+        };
+        let elevation = |low, high| {
+            (
+                Quantity::Elevation(Length::new::<meter>(low)),
+                Quantity::Elevation(Length::new::<meter>(high)),
             )
         };
         let power = |low, high| {
@@ -131,11 +149,23 @@ impl Field {
                 Quantity::Airflow(VolumeRate::new::<cubic_meter_per_second>(0.01)),
                 Quantity::Airflow(VolumeRate::new::<cubic_meter_per_second>(500.0)),
             ),
-            Field::Elevation => (
-                Quantity::Elevation(Length::new::<meter>(-450.0)),
-                Quantity::Elevation(Length::new::<meter>(5500.0)),
-            ),
+            Field::Elevation => elevation(-450.0, 5500.0),
             Field::IdleAirflow => (Quantity::Ratio(0.01), Quantity::Ratio(0.3)),
+            Field::ReturnHumidity => (Quantity::Ratio(0.05), Quantity::Ratio(1.0)),
+            Field::IndoorAirflow => (
+                Quantity::Airflow(VolumeRate::new::<cubic_meter_per_second>(0.01)),
+                Quantity::Airflow(VolumeRate::new::<cubic_meter_per_second>(500.0)),
+            ),
+            Field::LiquidLength => elevation(1.0, 300.0),
+            Field::LiquidLift => elevation(-60.0, 60.0),
+            Field::LiquidDiameter => (
+                Quantity::Bore(Length::new::<meter>(0.003)),
+                Quantity::Bore(Length::new::<meter>(0.15)),
+            ),
+            Field::FullLoad => (
+                Quantity::Current(ElectricCurrent::new::<ampere>(0.05)),
+                Quantity::Current(ElectricCurrent::new::<ampere>(100.0)),
+            ),
             Field::ReturnAir => temperature(-40.0, 50.0),
             Field::FanPower => power(1.0, 1.0e5),
             Field::Recirculation | Field::Dirt => (Quantity::Ratio(0.0), Quantity::Ratio(0.6)),

@@ -1,8 +1,8 @@
 //! What a plan starts from: a system, each value with its basis, inside the limits that the models hold for.
 
 use uom::si::f64::{
-    AngularVelocity, ElectricPotential, Frequency, Length, Power, TemperatureInterval,
-    ThermodynamicTemperature, VolumeRate,
+    AngularVelocity, ElectricCurrent, ElectricPotential, Frequency, Length, Power,
+    TemperatureInterval, ThermodynamicTemperature, VolumeRate,
 };
 use uom::si::{
     electric_potential::volt, frequency::hertz, length::meter,
@@ -152,6 +152,18 @@ pub struct Input {
     pub idle_airflow: Given<f64>,
     /// Temperature of the air that comes back to the evaporator.
     pub return_air: Given<ThermodynamicTemperature>,
+    /// Relative humidity of that air.
+    pub return_humidity: Given<f64>,
+    /// Airflow of the evaporator; where not entered, a usual one.
+    pub indoor_airflow: Option<VolumeRate>,
+    /// Length of the liquid line, fittings included, where known.
+    pub liquid_length: Option<Length>,
+    /// Height of the metering device above the condenser's outlet, below zero where it lies lower.
+    pub liquid_lift: Given<Length>,
+    /// Inside diameter of the liquid line, where known.
+    pub liquid_diameter: Option<Length>,
+    /// Full-load current of one condenser fan motor; where not entered, worked out from its power.
+    pub full_load: Option<ElectricCurrent>,
     /// Subcooling at the condenser's outlet at the known point; where not entered, the usual.
     pub subcooling: Option<TemperatureInterval>,
     /// Electrical power of all fans at full speed in standard air; where not entered, a usual share of the heat rejected.
@@ -201,6 +213,12 @@ impl Input {
                 duty.value,
                 usual::evaporating(duty.value),
             )),
+            return_humidity: Given::assumed(usual::return_humidity(duty.value)),
+            indoor_airflow: None,
+            liquid_length: None,
+            liquid_lift: Given::assumed(Length::new::<meter>(0.0)),
+            liquid_diameter: None,
+            full_load: None,
             subcooling: None,
             fan_power: None,
             recirculation: Given::assumed(0.0),
@@ -266,6 +284,27 @@ impl Input {
                 Field::ReturnAir,
                 Some(Quantity::Temperature(self.return_air.value)),
             ),
+            (
+                Field::ReturnHumidity,
+                Some(Quantity::Ratio(self.return_humidity.value)),
+            ),
+            (
+                Field::IndoorAirflow,
+                self.indoor_airflow.map(Quantity::Airflow),
+            ),
+            (
+                Field::LiquidLength,
+                self.liquid_length.map(Quantity::Elevation),
+            ),
+            (
+                Field::LiquidLift,
+                Some(Quantity::Elevation(self.liquid_lift.value)),
+            ),
+            (
+                Field::LiquidDiameter,
+                self.liquid_diameter.map(Quantity::Bore),
+            ),
+            (Field::FullLoad, self.full_load.map(Quantity::Current)),
             (Field::Subcooling, self.subcooling.map(Quantity::Difference)),
             (Field::FanPower, self.fan_power.map(Quantity::Power)),
             (

@@ -15,6 +15,7 @@
 //! * an *output fraction* is the share of full output of the controller: for a phase-cut supply the r.m.s. voltage, for a
 //!   control signal or a frequency drive the share of full speed.
 
+pub mod advice;
 pub mod air;
 pub mod bands;
 mod build;

@@ -37,7 +37,7 @@ pub(crate) const MOST_FLOODED: f64 = 0.95;
 pub(crate) const BAFFLED: f64 = 0.3;
 
 /// Heat capacity of a condenser with its refrigerant over the heat it rejects, J/K a watt. Common practice, no published source.
-const HEAT_CAPACITY: f64 = 2.0;
+pub(crate) const HEAT_CAPACITY: f64 = 2.0;
 
 /// No air is colder on earth, K; a method that still holds there is shown to hold everywhere.
 const COLDEST: f64 = 150.0;
@@ -243,6 +243,16 @@ impl Model {
                 (slowed(self.lowest_fraction(outdoor)), 1.0 - MOST_FLOODED)
             }
         }
+    }
+
+    /// Heat a kelvin that passes from a condensing coil to outdoor air with the least air of a method, W/K.
+    pub(crate) fn least_conductance(
+        &self,
+        method: Method,
+        outdoor: ThermodynamicTemperature,
+    ) -> f64 {
+        let (moved, free) = self.least(method, outdoor);
+        self.air(outdoor, moved.airflow).condensing_conductance() * free
     }
 
     /// Outdoor temperature at which a method just keeps the need, and the airflow there.

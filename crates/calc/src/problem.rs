@@ -45,6 +45,9 @@ pub enum Problem {
         /// The most that would do.
         highest: TemperatureInterval,
     },
+    /// The liquid line takes more pressure than the system has.
+    #[error("the liquid line is too thin, too long or too high")]
+    LineTooThin,
     /// The return air does not lie above the suction vapour.
     #[error("return air below {lowest:?}")]
     ReturnAirTooCold {

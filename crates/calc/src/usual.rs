@@ -49,6 +49,14 @@ pub fn return_air(duty: Duty, evaporating: ThermodynamicTemperature) -> Thermody
         })
 }
 
+/// Relative humidity of the return air of a duty.
+pub fn return_humidity(duty: Duty) -> f64 {
+    match duty {
+        Duty::RoomCooling => 0.5,
+        Duty::Cooler | Duty::Freezer => 0.85,
+    }
+}
+
 /// Nameplate speed: a six-pole motor at about a tenth of slip.
 pub fn rated_speed(frequency: Frequency) -> AngularVelocity {
     AngularVelocity::new::<revolution_per_minute>(0.9 * 20.0 * frequency.get::<hertz>())

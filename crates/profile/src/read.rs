@@ -100,14 +100,18 @@ pub fn kind_of(field: Field) -> Option<Kind> {
         | Field::Evaporating
         | Field::CompressorLowest
         | Field::ReturnAir => Kind::Temperature,
-        Field::OverAmbient | Field::ThrottlingRange => Kind::Difference,
+        Field::OverAmbient | Field::ThrottlingRange | Field::Subcooling => Kind::Difference,
         Field::Fans => Kind::Count,
-        Field::Airflow => Kind::Airflow,
+        Field::Airflow | Field::IndoorAirflow => Kind::Airflow,
+        Field::LiquidDiameter => Kind::Bore,
+        Field::FullLoad => Kind::Current,
         Field::Voltage => Kind::Voltage,
         Field::Frequency => Kind::Frequency,
         Field::RatedSpeed => Kind::Speed,
-        Field::Elevation => Kind::Elevation,
-        Field::IdleAirflow | Field::Recirculation | Field::Dirt => Kind::Share,
+        Field::Elevation | Field::LiquidLength | Field::LiquidLift => Kind::Elevation,
+        Field::IdleAirflow | Field::Recirculation | Field::Dirt | Field::ReturnHumidity => {
+            Kind::Share
+        }
         Field::Refrigerant
         | Field::Metering
         | Field::Motor
@@ -334,6 +338,15 @@ macro_rules! choose {
     };
 }
 
+/// As `take`, into a slot that stays empty where nothing is entered.
+macro_rules! optional {
+    ($reader:ident, $input:ident . $slot:ident, $field:ident, $variant:ident) => {
+        if let Some(Quantity::$variant(value)) = $reader.quantity(Field::$field) {
+            $input.$slot = Some(value);
+        }
+    };
+}
+
 impl System {
     /// The input that the record stands for.
     ///
@@ -375,22 +388,28 @@ impl System {
         input.return_air = Given::assumed(usual::return_air(duty.value, input.evaporating.value));
         take!(reader, input.return_air, ReturnAir, Temperature);
         take!(reader, input.fans, Fans, Count);
-        if let Some(Quantity::Airflow(airflow)) = reader.quantity(Field::Airflow) {
-            input.airflow = Some(airflow);
-        }
+        optional!(reader, input.airflow, Airflow, Airflow);
         take!(reader, input.frequency, Frequency, Frequency);
         input.rated_speed = Given::assumed(usual::rated_speed(input.frequency.value));
         take!(reader, input.rated_speed, RatedSpeed, Speed);
         take!(reader, input.elevation, Elevation, Elevation);
         choose!(reader, input.sensing, Sensing, Sensing);
         take!(reader, input.throttling_range, ThrottlingRange, Difference);
-        if let Some(Quantity::Temperature(lowest)) = reader.quantity(Field::CompressorLowest) {
-            input.compressor_lowest = Some(lowest);
-        }
+        optional!(
+            reader,
+            input.compressor_lowest,
+            CompressorLowest,
+            Temperature
+        );
         take!(reader, input.idle_airflow, IdleAirflow, Ratio);
-        if let Some(Quantity::Power(power)) = reader.quantity(Field::FanPower) {
-            input.fan_power = Some(power);
-        }
+        optional!(reader, input.fan_power, FanPower, Power);
+        optional!(reader, input.subcooling, Subcooling, Difference);
+        optional!(reader, input.indoor_airflow, IndoorAirflow, Airflow);
+        optional!(reader, input.liquid_length, LiquidLength, Elevation);
+        optional!(reader, input.liquid_diameter, LiquidDiameter, Bore);
+        optional!(reader, input.full_load, FullLoad, Current);
+        take!(reader, input.return_humidity, ReturnHumidity, Ratio);
+        take!(reader, input.liquid_lift, LiquidLift, Elevation);
         take!(reader, input.recirculation, Recirculation, Ratio);
         take!(reader, input.dirt, Dirt, Ratio);
         if reader.errors.is_empty() {
@@ -411,7 +430,12 @@ impl System {
                 return Assumed::Nothing;
             }
             Field::HeatRejected | Field::CompressorLowest => return Assumed::LeftOut,
-            Field::Airflow | Field::FanPower => return Assumed::WorkedOut,
+            Field::LiquidLength | Field::LiquidDiameter => return Assumed::LeftOut,
+            Field::Airflow
+            | Field::FanPower
+            | Field::Subcooling
+            | Field::IndoorAirflow
+            | Field::FullLoad => return Assumed::WorkedOut,
             Field::Evaporating => {
                 return Assumed::Value(Quantity::Temperature(usual::evaporating(duty)));
             }
@@ -478,6 +502,8 @@ impl System {
             Field::IdleAirflow => Assumed::Value(Quantity::Ratio(whole.idle_airflow.value)),
             Field::Recirculation => Assumed::Value(Quantity::Ratio(whole.recirculation.value)),
             Field::Dirt => Assumed::Value(Quantity::Ratio(whole.dirt.value)),
+            Field::ReturnHumidity => Assumed::Value(Quantity::Ratio(whole.return_humidity.value)),
+            Field::LiquidLift => Assumed::Value(Quantity::Elevation(whole.liquid_lift.value)),
             Field::Refrigerant
             | Field::CoolingCapacity
             | Field::OutdoorLow
@@ -488,6 +514,11 @@ impl System {
             | Field::OverAmbient
             | Field::ReturnAir
             | Field::FanPower
+            | Field::Subcooling
+            | Field::IndoorAirflow
+            | Field::FullLoad
+            | Field::LiquidLength
+            | Field::LiquidDiameter
             | Field::Sensing => Assumed::Nothing,
         }
     }

@@ -4,12 +4,13 @@
 
 use calc::Quantity;
 use uom::si::f64::{
-    AngularVelocity, ElectricPotential, Frequency, Length, Power, Pressure, TemperatureInterval,
-    ThermodynamicTemperature, VolumeRate,
+    AngularVelocity, ElectricCurrent, ElectricPotential, Frequency, Length, Power, Pressure,
+    TemperatureInterval, ThermodynamicTemperature, VolumeRate,
 };
 use uom::si::{
-    angular_velocity::revolution_per_minute, electric_potential::volt, frequency::hertz, length,
-    power, pressure, temperature_interval, thermodynamic_temperature, volume_rate,
+    angular_velocity::revolution_per_minute, electric_current::ampere, electric_potential::volt,
+    frequency::hertz, length, power, pressure, temperature_interval, thermodynamic_temperature,
+    volume_rate,
 };
 use winterset_calc as calc;
 
@@ -28,8 +29,12 @@ pub enum Kind {
     Airflow,
     /// Height above sea level.
     Elevation,
+    /// Inside diameter of a pipe.
+    Bore,
     /// Electric potential.
     Voltage,
+    /// Electric current.
+    Current,
     /// Supply frequency.
     Frequency,
     /// Speed of a shaft.
@@ -115,6 +120,12 @@ units! {
     Meter: Elevation, "m", "m", [];
     /// Foot.
     Foot: Elevation, "ft", "ft", ["feet"];
+    /// Millimetre.
+    Millimeter: Bore, "mm", "mm", [];
+    /// Inch.
+    Inch: Bore, "in", "in", ["inch", "\""];
+    /// Ampere.
+    Ampere: Current, "A", "A", ["amp", "amps"];
     /// Volt.
     Volt: Voltage, "V", "V", ["volt", "volts", "vac"];
     /// Hertz.
@@ -200,6 +211,9 @@ impl Unit {
             >(number)),
             Unit::Meter => Quantity::Elevation(Length::new::<length::meter>(number)),
             Unit::Foot => Quantity::Elevation(Length::new::<length::foot>(number)),
+            Unit::Millimeter => Quantity::Bore(Length::new::<length::millimeter>(number)),
+            Unit::Inch => Quantity::Bore(Length::new::<length::inch>(number)),
+            Unit::Ampere => Quantity::Current(ElectricCurrent::new::<ampere>(number)),
             Unit::Volt => Quantity::Voltage(ElectricPotential::new::<volt>(number)),
             Unit::Hertz => Quantity::Frequency(Frequency::new::<hertz>(number)),
             Unit::Rpm => Quantity::Speed(AngularVelocity::new::<revolution_per_minute>(number)),

@@ -79,6 +79,8 @@ impl Units {
             Kind::Power => either(Unit::BtuPerHour, Unit::Kilowatt),
             Kind::Airflow => either(Unit::CubicFootPerMinute, Unit::CubicMeterPerHour),
             Kind::Elevation => either(Unit::Foot, Unit::Meter),
+            Kind::Bore => either(Unit::Inch, Unit::Millimeter),
+            Kind::Current => Unit::Ampere,
             Kind::Voltage => Unit::Volt,
             Kind::Frequency => Unit::Hertz,
             Kind::Speed => Unit::Rpm,
@@ -194,6 +196,14 @@ impl Units {
             Quantity::Conductance(value) => (value.get::<watt_per_kelvin>(), Significant(3), "W/K"),
             Quantity::Ratio(_) => by(Kind::Share, Decimals(0)),
             Quantity::Elevation(_) => by(Kind::Elevation, Decimals(0)),
+            Quantity::Bore(_) => by(
+                Kind::Bore,
+                Decimals(match self.temperature {
+                    TemperatureUnit::Fahrenheit => 3,
+                    TemperatureUnit::Celsius => 1,
+                }),
+            ),
+            Quantity::Current(_) => by(Kind::Current, Significant(3)),
             Quantity::Density(value) => (
                 value.get::<kilogram_per_cubic_meter>(),
                 Decimals(3),

@@ -39,6 +39,8 @@ fn assert_calm(text: &str) {
     );
     let shouted = text
         .split(|c: char| !c.is_alphanumeric())
+        // A publisher's name is written as it is.
+        .filter(|word| *word != "ASHRAE")
         .find(|word| word.len() > 4 && word.chars().all(|c| c.is_ascii_uppercase()));
     assert_eq!(shouted, None, "{text}");
 }
@@ -59,6 +61,8 @@ fn reasons_and_help_are_sentences() {
     for found in [
         words().need_part(NeedPart::MeteringDevice),
         words().need_part(NeedPart::Compressor),
+        words().need_part(NeedPart::LiquidLine),
+        words().need_part(NeedPart::Evaporator),
         words().sensing(Sensing::CoilTemperature),
         words().sensing(Sensing::LiquidPressure),
     ]
@@ -105,13 +109,7 @@ fn verdicts_of_the_invented_sites_are_sentences() {
             assert_eq!(said.matches(degree).count(), 2, "{said}");
         }
     }
-    for action in [
-        Action::LeaveFanAlone,
-        Action::EnterValues,
-        Action::AddBaffleOrFlood,
-        Action::UseSpeedInput,
-        Action::UseFrequencyDrive,
-    ] {
+    for action in Action::ALL {
         assert_sentence(words().action(action));
     }
 }

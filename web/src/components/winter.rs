@@ -6,7 +6,7 @@ use std::rc::Rc;
 
 use gloo_timers::future::TimeoutFuture;
 use wasm_bindgen_futures::spawn_local;
-use winterset_calc::{Method, Plan, Quantity, Verdict};
+use winterset_calc::{Method, Plan, Quantity};
 use winterset_profile::Kind;
 use winterset_words::{Units, screen};
 use yew::prelude::*;
@@ -35,8 +35,8 @@ pub fn Winter(props: &WinterProps) -> Html {
     let shelf = use_shelf();
     let units = shelf.preferences.units;
     let method = use_state_eq(|| match props.plan.0.as_ref() {
-        Ok(plan) if matches!(plan.verdict, Verdict::NotNeeded { .. }) => Method::FullFan,
-        _ => Method::SpeedControl,
+        Ok(plan) => plan.verdict.method(),
+        Err(_) => Method::SpeedControl,
     });
     let chosen = use_state_eq(|| None::<usize>);
     let drawn = use_sampled(&props.plan, units);

@@ -23,7 +23,7 @@ pub const ESSENTIALS: [Field; 7] = [
 ];
 
 /// Everything else, in the order in which it is found on the way from the nameplate to the roof.
-pub const REST: [Field; 17] = [
+pub const REST: [Field; 24] = [
     Field::OverAmbient,
     Field::KnownOutdoor,
     Field::Evaporating,
@@ -37,7 +37,14 @@ pub const REST: [Field; 17] = [
     Field::ThrottlingRange,
     Field::CompressorLowest,
     Field::IdleAirflow,
+    Field::Subcooling,
     Field::ReturnAir,
+    Field::ReturnHumidity,
+    Field::IndoorAirflow,
+    Field::LiquidLength,
+    Field::LiquidLift,
+    Field::LiquidDiameter,
+    Field::FullLoad,
     Field::FanPower,
     Field::Recirculation,
     Field::Dirt,

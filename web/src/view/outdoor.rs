@@ -1,7 +1,7 @@
 //! The stretch of outdoor temperature that the drawings cover: rungs at round values of the person's unit, and samples between.
 
 use uom::si::f64::ThermodynamicTemperature;
-use winterset_calc::{Plan, Quantity, Verdict};
+use winterset_calc::{Plan, Quantity};
 use winterset_profile::{Kind, Unit};
 use winterset_words::Units;
 
@@ -30,10 +30,8 @@ impl Outdoor {
         };
         let number =
             |temperature| units.number(&Quantity::Temperature(temperature), plan.atmosphere.value);
-        let (Verdict::NotNeeded { limit, low }
-        | Verdict::Holds { limit, low }
-        | Verdict::FallsShort { limit, low }) = plan.verdict;
-        let (limit, low) = (number(limit), number(low));
+        let limit = number(plan.verdict.limit());
+        let low = number(plan.input.outdoor_low);
         let top = (number(plan.input.known_outdoor.value).max(low) / step).ceil() * step;
         let below = if limit < low && limit > low - 3.5 * step {
             limit

@@ -4,7 +4,7 @@ use std::cell::RefCell;
 use std::collections::BTreeMap;
 use std::rc::Rc;
 
-use winterset_calc::{Field, Plan, Quantity, Verdict};
+use winterset_calc::{Field, Plan, Quantity};
 use winterset_profile::{Entry, FieldError, Problem, System};
 use winterset_words::{Shown, Units, screen};
 
@@ -59,10 +59,10 @@ pub fn headline(system: &System, units: Units) -> String {
 
 /// The one strong number of a plan: the hold limit that its verdict speaks of.
 pub fn strong_number(plan: &Plan, units: Units) -> Shown {
-    let (Verdict::NotNeeded { limit, .. }
-    | Verdict::Holds { limit, .. }
-    | Verdict::FallsShort { limit, .. }) = plan.verdict;
-    units.brief(&Quantity::Temperature(limit), plan.atmosphere.value)
+    units.brief(
+        &Quantity::Temperature(plan.verdict.limit()),
+        plan.atmosphere.value,
+    )
 }
 
 /// A plan that a component holds: the same one as long as it is not made anew.

@@ -98,6 +98,11 @@ impl Air {
         [share(0), share(1), share(2)]
     }
 
+    /// Heat a kelvin that the whole coil passes while it condenses, W/K.
+    pub(crate) fn condensing_conductance(&self) -> f64 {
+        self.passing[1]
+    }
+
     /// The part of the coil that the circuit takes.
     pub(crate) fn taken(&self, condensing: f64, running: &Running) -> f64 {
         self.shares(condensing, running).iter().sum()

@@ -4,7 +4,7 @@ use serde_json::{Map, Value, json};
 use uom::si::f64::ThermodynamicTemperature;
 use uom::si::thermodynamic_temperature::{degree_celsius, kelvin};
 use winterset_calc::settings::{Drive, Settings, SettingsNote};
-use winterset_calc::{Action, Curves, Cycle, Method, Plan, Point, Problem, Verdict, Zones};
+use winterset_calc::{Curves, Cycle, Method, Plan, Point, Problem, Verdict, Zones};
 use winterset_profile::System;
 use winterset_refrigerant::{Phase, Refrigerant, State};
 
@@ -140,19 +140,19 @@ fn plan(system: &System, outdoor: Option<Vec<ThermodynamicTemperature>>) -> Outc
 }
 
 fn verdict(plan: &Plan) -> Value {
-    let (kind, limit, low) = match plan.verdict {
-        Verdict::NotNeeded { limit, low } => ("not_needed", limit, low),
-        Verdict::Holds { limit, low } => ("holds", limit, low),
-        Verdict::FallsShort { limit, low } => ("falls_short", limit, low),
+    let (kind, low) = match plan.verdict {
+        Verdict::NotNeeded { low, .. } => ("not_needed", low),
+        Verdict::Holds { low, .. } => ("holds", low),
+        Verdict::FallsShort { low, .. } => ("falls_short", low),
     };
-    let action = match plan.verdict.action(plan.input.motor.value) {
-        Action::LeaveFanAlone => "leave_fan_alone",
-        Action::EnterValues => "enter_values",
-        Action::AddBaffleOrFlood => "add_baffle_or_flood",
-        Action::UseSpeedInput => "use_speed_input",
-        Action::UseFrequencyDrive => "use_frequency_drive",
-    };
-    json!({ "kind": kind, "limit_K": limit.value, "outdoor_low_K": low.value, "action": action })
+    json!({
+        "kind": kind,
+        "method": plan.verdict.method().key(),
+        "reason": plan.recommendation.reason.key(),
+        "limit_K": plan.verdict.limit().value,
+        "outdoor_low_K": low.value,
+        "action": plan.verdict.action(plan.input.motor.value).key(),
+    })
 }
 
 fn settings(settings: &Settings) -> Value {

@@ -110,6 +110,8 @@ fn kind_of(problem: &Problem) -> &'static str {
         Problem::Calc(Calc::AboveEnvelope { .. }) => "above_envelope",
         Problem::Calc(Calc::LiftTooHigh) => "lift_too_high",
         Problem::Calc(Calc::OverAmbientBelowGlide { .. }) => "over_ambient_below_glide",
+        Problem::Calc(Calc::ColderThanAir { .. }) => "colder_than_air",
+        Problem::Calc(Calc::LineTooThin) => "line_too_thin",
         Problem::Calc(Calc::ReturnAirTooCold { .. }) => "return_air_too_cold",
         Problem::Calc(Calc::EvaporatingAboveCondensing { .. }) => "evaporating_above_condensing",
         Problem::Calc(Calc::TooLittleAir { .. }) => "too_little_air",

@@ -94,6 +94,34 @@ pub(super) fn field(field: Field) -> FieldWords {
             "Power of all condenser fans",
             "Measured at full speed, or from the nameplates. Left blank, a usual share of the heat rejected stands in; it bears on the energy alone.",
         ),
+        Field::ReturnHumidity => (
+            "Humidity of the return air",
+            "Relative humidity of the air that comes back to the indoor coil. It decides when ice starts on it.",
+        ),
+        Field::IndoorAirflow => (
+            "Airflow of the evaporator",
+            "From its data sheet. Left blank, a usual airflow for the capacity stands in; it bears on ice alone.",
+        ),
+        Field::LiquidLength => (
+            "Length of the liquid line",
+            "From the condenser or receiver to the metering device, with fittings counted as the length of straight pipe that they are worth.",
+        ),
+        Field::LiquidLift => (
+            "Rise of the liquid line",
+            "How much higher the metering device lies than the condenser's outlet. Below zero where it lies lower.",
+        ),
+        Field::LiquidDiameter => (
+            "Inside diameter of the liquid line",
+            "Not the outside size that a pipe is sold by.",
+        ),
+        Field::FullLoad => (
+            "Full-load current of one fan motor",
+            "FLA on the nameplate. It decides which controller carries the fans.",
+        ),
+        Field::Subcooling => (
+            "Subcooling at the condenser's outlet",
+            "Saturation (bubble) at the head pressure, less the temperature of the liquid line at the condenser, when the reading over ambient was taken.",
+        ),
         Field::Recirculation => (
             "Air drawn in again",
             "The share of the condenser's air that it has just blown out: under a roof, in a corner, between two units. The reading over ambient is taken as free of it.",
@@ -147,11 +175,18 @@ pub(super) fn usual(field: Field, units: Units) -> Option<String> {
         Field::RatedSpeed => between("825", "1550 rpm"),
         Field::IdleAirflow => between("5", "25 %"),
         Field::ReturnAir => temperature(-20.0, 27.0),
+        Field::ReturnHumidity => between("40", "90 %"),
+        Field::Subcooling => difference(3.0, 8.0),
         Field::Recirculation => between("0", "20 %"),
         Field::Dirt => between("0", "30 %"),
         Field::Elevation
         | Field::Airflow
         | Field::FanPower
+        | Field::IndoorAirflow
+        | Field::LiquidLength
+        | Field::LiquidLift
+        | Field::LiquidDiameter
+        | Field::FullLoad
         | Field::Refrigerant
         | Field::CoolingCapacity
         | Field::HeatRejected

@@ -16,7 +16,7 @@ pub(super) fn verdict(verdict: Verdict, plan: &Plan, units: Units) -> String {
             .brief(&Quantity::Temperature(temperature), plan.atmosphere.value)
             .to_string()
     };
-    let (limit, low, holds) = match verdict {
+    let (said, limit, low, holds) = match verdict {
         Verdict::NotNeeded { limit, low } => {
             return format!(
                 "Not needed: with the fan at full speed head pressure holds to {}; this site sees {}.",
@@ -24,26 +24,20 @@ pub(super) fn verdict(verdict: Verdict, plan: &Plan, units: Units) -> String {
                 show(low)
             );
         }
-        Verdict::Holds { limit, low } => (limit, low, "holds to"),
-        Verdict::FallsShort { limit, low } => (limit, low, "holds only to"),
+        Verdict::Holds { method, limit, low } => (method, limit, low, "holds"),
+        Verdict::FallsShort { method, limit, low } => (method, limit, low, "holds only"),
     };
     let (limit, low) = (show(limit), show(low));
-    match refusal(plan.input.motor.value) {
-        None => capital(&format!(
-            "{holds} {limit} with the values below; this site sees {low}."
-        )),
+    let refusal = refusal(plan.input.motor.value).filter(|_| said.is_modulated());
+    match refusal {
+        None => format!(
+            "{} {holds} to {limit}; this site sees {low}.",
+            method(said).name
+        ),
         Some(refusal) => {
-            format!("{refusal} Driven as it asks, it {holds} {limit}; this site sees {low}.")
+            format!("{refusal} Driven as it asks, it {holds} to {limit}; this site sees {low}.")
         }
     }
-}
-
-/// A sentence with its capital letter.
-fn capital(sentence: &str) -> String {
-    let mut letters = sentence.chars();
-    letters.next().map_or_else(String::new, |first| {
-        first.to_uppercase().chain(letters).collect()
-    })
 }
 
 /// What a motor says to a phase-cut supply, where it refuses one.
@@ -63,14 +57,23 @@ pub(super) fn action(action: Action) -> &'static str {
     match action {
         Action::LeaveFanAlone => "Leave the fan at full speed.",
         Action::EnterValues => "Enter the values below on the controller.",
-        Action::AddBaffleOrFlood => {
-            "Add a wind baffle or flood the condenser for the coldest days."
-        }
         Action::UseSpeedInput => {
             "Slow it by its own speed input, 0 to 10 V or pulse width, from a controller that puts out that signal."
         }
-        Action::UseFrequencyDrive => {
-            "Slow it by a frequency drive made for the motor, or cycle and stage the fans."
+        Action::UseFrequencyDrive => "Slow it by a frequency drive made for the motor.",
+        Action::AddBaffle => {
+            "Enter the values below on the controller, and fit a baffle that keeps the wind off the coil."
+        }
+        Action::AddFlooding => {
+            "Enter the values below on the controller, and fit a valve and a receiver that flood the condenser on the coldest days."
+        }
+        Action::Flood => "Fit a valve and a receiver that flood the condenser in the cold.",
+        Action::CycleFans => "Switch the fans by pressure at the points below.",
+        Action::StageFans => {
+            "Switch the fans one after another by pressure, and leave the last one on."
+        }
+        Action::LowerNeed => {
+            "Make the system need less head pressure, by a valve that opens further or more subcooling, or warm the receiver: see what lowers the need."
         }
     }
 }
@@ -114,6 +117,14 @@ pub(super) fn need_part(part: NeedPart) -> RuleWords {
         NeedPart::Compressor => (
             "The compressor",
             "Below this head pressure it leaves its operating envelope. The maker's own limit may be lower.",
+        ),
+        NeedPart::LiquidLine => (
+            "The liquid line",
+            "Below this head pressure gas forms in it before the metering device. More subcooling, a wider or a shorter line ask for less.",
+        ),
+        NeedPart::Evaporator => (
+            "The evaporator",
+            "Below this head pressure ice grows on its coil.",
         ),
     };
     RuleWords { name, reason }

@@ -92,6 +92,13 @@ fn calc_problem(field: Field, problem: &CalcProblem, units: Units) -> String {
             "This blend glides so far below its dew point that no liquid would leave the condenser. Enter at least {}.",
             at_least(Quantity::Difference(*lowest))
         ),
+        CalcProblem::ColderThanAir { highest } => format!(
+            "The liquid would leave colder than the air allows. Enter at most {}.",
+            at_most(Quantity::Difference(*highest))
+        ),
+        CalcProblem::LineTooThin => {
+            "This line takes more pressure than the system has. Enter a larger diameter, or a shorter or lower line.".to_owned()
+        }
         CalcProblem::ReturnAirTooCold { lowest } => format!(
             "Return air must lie above the suction vapour that it heats. Enter at least {}.",
             at_least(Quantity::Temperature(*lowest))
@@ -126,6 +133,10 @@ fn example(field: Field, units: Units) -> String {
         Field::OutdoorLow => "-20",
         Field::KnownOutdoor if american => "95",
         Field::KnownOutdoor => "35",
+        Field::LiquidLift if american => "30",
+        Field::LiquidLift => "10",
+        Field::LiquidLength if american => "100",
+        Field::LiquidLength => "30",
         Field::OverAmbient if american => "25",
         Field::OverAmbient => "14",
         _ => match kind {
@@ -139,6 +150,9 @@ fn example(field: Field, units: Units) -> String {
             Kind::Airflow => "6000",
             Kind::Elevation if american => "1200",
             Kind::Elevation => "400",
+            Kind::Bore if american => "0.43",
+            Kind::Bore => "10",
+            Kind::Current => "2.5",
             Kind::Voltage => "230",
             Kind::Frequency => "60",
             Kind::Speed => "1075",

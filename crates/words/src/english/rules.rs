@@ -41,6 +41,14 @@ pub(super) fn rule(rule: Rule) -> RuleWords {
             "A usual least distance of condensing over evaporating. Enter the maker's own limit if you have it.",
         ),
         Rule::CompressorEntered => ("For the compressor", "The maker's limit, as entered."),
+        Rule::LiquidLineNeed => (
+            "For the liquid line",
+            "At this head pressure lift and friction just use up the subcooling; below it gas reaches the metering device.",
+        ),
+        Rule::EvaporatorNeed => (
+            "For the evaporator",
+            "Below this head pressure the starved coil turns so cold that ice grows on it.",
+        ),
         Rule::GoverningNeed => ("Pressure need", "The needier part sets it."),
         Rule::FullSpeedPressure => (
             "Full-speed point, pressure",

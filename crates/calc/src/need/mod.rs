@@ -1,5 +1,8 @@
 //! The pressure need: the lowest head pressure that a system can live with, and which part sets it.
 
+mod evaporator;
+mod liquid_line;
+
 use uom::si::f64::{MassRate, Pressure, TemperatureInterval, ThermodynamicTemperature};
 use uom::si::mass_rate::kilogram_per_second;
 use uom::si::pressure::pascal;
@@ -7,10 +10,17 @@ use uom::si::temperature_interval::kelvin as kelvin_interval;
 use winterset_refrigerant::{Error, Refrigerant};
 
 use crate::explain::{Explained, Quantity, Rule, Working};
+use crate::field::Field;
 use crate::input::{Input, Metering};
+use crate::problem::{InputError, Problem};
 use crate::system::circuit::Circuit;
 use crate::system::fluid;
 use crate::system::line::{Line, Opening};
+
+pub use evaporator::IceLimit;
+use evaporator::evaporator_need;
+pub(crate) use evaporator::ice_limit;
+use liquid_line::{LineNeed, Run, liquid_line_need};
 
 /// A part of the system that asks for head pressure.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
@@ -19,6 +29,10 @@ pub enum NeedPart {
     MeteringDevice,
     /// The compressor's envelope ends there.
     Compressor,
+    /// Gas reaches the metering device below it.
+    LiquidLine,
+    /// The coil ices below it.
+    Evaporator,
 }
 
 impl NeedPart {
@@ -27,6 +41,8 @@ impl NeedPart {
         match self {
             NeedPart::MeteringDevice => "metering_device",
             NeedPart::Compressor => "compressor",
+            NeedPart::LiquidLine => "liquid_line",
+            NeedPart::Evaporator => "evaporator",
         }
     }
 
@@ -35,6 +51,8 @@ impl NeedPart {
         match self {
             NeedPart::MeteringDevice => "p_valve",
             NeedPart::Compressor => "p_compressor",
+            NeedPart::LiquidLine => "p_line",
+            NeedPart::Evaporator => "p_evaporator",
         }
     }
 }
@@ -50,6 +68,10 @@ pub struct PressureNeed {
     pub pressure: Explained<Pressure>,
     /// The need as a condensing temperature (dew).
     pub condensing: ThermodynamicTemperature,
+    /// What ice has to do with it.
+    pub ice: IceLimit,
+    /// Whether gas reaches the metering device at the known point already, so that no head pressure in the cold mends it.
+    pub flashes: bool,
 }
 
 /// Least condensing over evaporating temperature of a compressor whose maker's limit is not known, K. Common practice, no
@@ -85,41 +107,69 @@ pub(crate) fn opening(metering: Metering) -> Opening {
 /// The need of a system on its operating line.
 ///
 /// # Errors
-/// Those of the refrigerant outside its range.
+/// Those of the refrigerant at the evaporating temperature, of a compressor's limit, or of a line that takes more pressure than there is, at
+/// the field that has to change.
 pub(crate) fn pressure_need(
     input: &Input,
+    atmosphere: Pressure,
     circuit: &Circuit,
     line: &Line,
-) -> Result<PressureNeed, Error> {
+) -> Result<PressureNeed, InputError> {
+    let at = |field| {
+        move |error| InputError {
+            field,
+            problem: Problem::Refrigerant(error),
+        }
+    };
+    let compressor = match input.compressor_lowest {
+        Some(_) => Field::CompressorLowest,
+        None => Field::Evaporating,
+    };
     let refrigerant = &input.refrigerant;
-    let parts = vec![
+    let mut parts = vec![
         (
             NeedPart::MeteringDevice,
-            metering_need(input, circuit, line)?,
+            metering_need(input, circuit, line).map_err(at(Field::Evaporating))?,
         ),
-        (NeedPart::Compressor, compressor_need(refrigerant, input)?),
+        (
+            NeedPart::Compressor,
+            compressor_need(refrigerant, input).map_err(at(compressor))?,
+        ),
     ];
-    governed(refrigerant, parts)
-}
-
-/// The neediest part governs; of equals, the first.
-fn governed(
-    refrigerant: &Refrigerant,
-    parts: Vec<(NeedPart, Explained<Pressure>)>,
-) -> Result<PressureNeed, Error> {
+    let mut flashes = false;
+    if let Some(run) = Run::of(input) {
+        let found = liquid_line_need(input, &run, circuit, line).map_err(|_| InputError {
+            field: Field::LiquidDiameter,
+            problem: Problem::LineTooThin,
+        })?;
+        match found {
+            LineNeed::Pressure(pressure) => parts.push((NeedPart::LiquidLine, pressure)),
+            LineNeed::FlashesAtKnownPoint => flashes = true,
+            LineNeed::Never => {}
+        }
+    }
+    let ice = ice_limit(input, atmosphere, circuit);
+    if let Some(pressure) = evaporator_need(input, ice, line).map_err(at(Field::Evaporating))? {
+        parts.push((NeedPart::Evaporator, pressure));
+    }
     let mut working = Working::new(Rule::GoverningNeed);
     let (mut governing, mut pressure) = (NeedPart::MeteringDevice, Pressure::default());
     for (part, asked) in &parts {
         working = working.with(part.symbol(), Quantity::Pressure(asked.value));
+        // Of equals, the first governs.
         if asked.value > pressure {
             (governing, pressure) = (*part, asked.value);
         }
     }
     Ok(PressureNeed {
-        condensing: refrigerant.dew_at_pressure(pressure)?.temperature,
+        condensing: refrigerant
+            .dew_temperature(pressure)
+            .map_err(at(compressor))?,
         parts,
         governing,
         pressure: Explained::new(pressure, working),
+        ice,
+        flashes,
     })
 }
 
