@@ -80,14 +80,6 @@ fn moved(plan: &Plan, field: Field) -> Option<Input> {
             );
             input.rated_speed.basis == Basis::Assumed
         }
-        Field::Dirt => {
-            moved.dirt = Given::assumed((input.dirt.value + 0.1).min(0.6));
-            input.dirt.basis == Basis::Assumed
-        }
-        Field::Recirculation => {
-            moved.recirculation = Given::assumed((input.recirculation.value + 0.05).min(0.6));
-            input.recirculation.basis == Basis::Assumed
-        }
         Field::Airflow => {
             moved.airflow = Some(plan.design.airflow.value * 1.25);
             input.airflow.is_none()
@@ -107,8 +99,9 @@ fn decisive(plan: &Plan) -> Method {
     }
 }
 
-/// Values that a plan assumes and that bear on its hold limits.
-const SPREAD: [Field; 9] = [
+/// Values that a plan assumes and that bear on its hold limits. Dirt and recirculation are no assumptions in this sense: the reading at the known
+/// point is taken to be free of them, or has them in it.
+const SPREAD: [Field; 7] = [
     Field::OverAmbient,
     Field::Evaporating,
     Field::ReturnAir,
@@ -116,8 +109,6 @@ const SPREAD: [Field; 9] = [
     Field::IdleAirflow,
     Field::RatedSpeed,
     Field::Elevation,
-    Field::Dirt,
-    Field::Recirculation,
 ];
 
 /// Bands on their way, one assumed value at a time, so that long work can be shown and stopped.

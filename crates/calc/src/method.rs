@@ -39,8 +39,8 @@ pub(crate) const BAFFLED: f64 = 0.3;
 /// Heat capacity of a condenser with its refrigerant over the heat it rejects, J/K a watt. Common practice, no published source.
 pub(crate) const HEAT_CAPACITY: f64 = 2.0;
 
-/// No air is colder on earth, K; a method that still holds there is shown to hold everywhere.
-const COLDEST: f64 = 150.0;
+/// The coldest outdoor temperature that a site can have, K: -60 °C. A method that still holds there has it as its limit.
+const COLDEST: f64 = 213.15;
 
 /// How a controller's output becomes speed.
 #[derive(Clone, Copy, Debug, PartialEq)]

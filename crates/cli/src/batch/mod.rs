@@ -1,9 +1,11 @@
 //! JSON Lines in, JSON Lines out: one answer a request, in the same order. The form is described in the crate's README and held by its
 //! tests.
 
+mod advice;
 mod answer;
 mod body;
 mod json;
+mod plan;
 mod record;
 mod refrigerants;
 mod request;
