@@ -39,6 +39,7 @@ pub mod settings;
 pub mod usual;
 mod verdict;
 pub mod void_fraction;
+mod worksheet;
 
 pub use build::plan;
 pub use explain::{Basis, Explained, Given, Quantity, Rule, Term, Working};
@@ -47,5 +48,6 @@ pub use input::Input;
 pub use plan::{Curves, Design, HoldLimits, Method, Plan, Point, Rung};
 pub use problem::{InputError, Problem};
 pub use verdict::{Action, Caution, Verdict};
+pub use worksheet::SheetRule;
 
 pub use winterset_refrigerant as refrigerant;
