@@ -225,6 +225,8 @@ measures! {
     Speed = "speed": [U(Unit::Rpm)],
     /// A share of one.
     Share = "share": [U(Unit::Percent)],
+    /// A share of vapour by mass.
+    Quality = "quality": [U(Unit::Percent)],
     /// An angle, rad.
     Angle = "angle": [further("deg", "°", &["°"], std::f64::consts::PI / 180.0)],
 }

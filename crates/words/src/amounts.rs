@@ -41,7 +41,7 @@ impl Units {
             Measure::Voltage => field(Kind::Voltage),
             Measure::Frequency => field(Kind::Frequency),
             Measure::Speed => field(Kind::Speed),
-            Measure::Share => field(Kind::Share),
+            Measure::Share | Measure::Quality => field(Kind::Share),
             Measure::Angle => "deg",
         };
         let scales = measure.scales();
@@ -109,7 +109,7 @@ fn bound(scale: Scale, amount: Amount, atmosphere: Pressure, round: fn(f64) -> f
 fn figures(scale: Scale, measure: Measure) -> Figures {
     use Figures::{Decimals, Significant};
     match measure {
-        Measure::Temperature | Measure::Difference => Decimals(1),
+        Measure::Temperature | Measure::Difference | Measure::Quality => Decimals(1),
         Measure::Pressure => Decimals(match scale.token() {
             "kPa" | "kPaa" => 0,
             "bar" | "bara" => 2,
@@ -147,7 +147,6 @@ mod tests {
 
     #[test]
     fn every_measure_has_a_unit_of_its_own_in_every_family() {
-        // 1.5 of the unit chosen must come back as 1.5 of the unit named.
         for units in ALL {
             for measure in Measure::ALL {
                 let scale = units.scale(*measure);

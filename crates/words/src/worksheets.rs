@@ -16,7 +16,6 @@ use crate::units::Units;
 pub struct WorksheetLabels {
     pub worksheets: &'static str,
     pub list_note: &'static str,
-    pub answers: &'static str,
     pub result: &'static str,
     pub touch_note: &'static str,
     pub assumed_choice: fn(&str) -> String,
@@ -35,7 +34,8 @@ pub struct WorksheetLabels {
     pub not_subcooled: &'static str,
     pub receiver_short: &'static str,
     pub receiver_short_reason: &'static str,
-    pub same_value: &'static str,
+    pub inlet_subcooling: &'static str,
+    pub held_pressure: &'static str,
     pub below_bearing: &'static str,
     pub below_start: &'static str,
     pub gauge_note: fn(&str) -> String,

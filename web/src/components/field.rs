@@ -21,6 +21,8 @@ pub struct Round {
     pub usual: Option<AttrValue>,
     /// What is assumed while there is no answer.
     pub assumed: Option<AttrValue>,
+    /// The same as it stands in the empty field itself, in the unit beside it.
+    pub stand_in: Option<AttrValue>,
     /// What is wrong with the answer and what would be right.
     pub error: Option<AttrValue>,
 }
@@ -56,7 +58,9 @@ impl Round {
                 <div class="row__answer">{ answer }</div>
                 <p class="row__error" id={self.error_id()} aria-live="polite">{ self.error.clone().unwrap_or_default() }</p>
                 <p class="row__note" id={self.note_id()}>
-                    if let (true, Some(assumed)) = (blank, &self.assumed) {
+                    if blank && self.stand_in.is_some() {
+                        <span class="row__assume"><span class="value value--assumed">{ t.assumed_form }</span></span>
+                    } else if let (true, Some(assumed)) = (blank, &self.assumed) {
                         <span class="row__assume">{ t.assume }{ " " }<span class="value value--assumed">{ assumed }</span></span>
                     }
                     if let Some(usual) = &self.usual {
@@ -102,7 +106,7 @@ pub fn Number(props: &NumberProps) -> Html {
     let unit_id = format!("unit-{}", props.round.key);
     let answer = html! { <>
         <input class="entry" type="text" inputmode="decimal" autocomplete="off" autocapitalize="off" spellcheck="false"
-            enterkeyhint="next" id={props.round.id()} value={props.text.clone()} oninput={edit}
+            enterkeyhint="next" id={props.round.id()} value={props.text.clone()} placeholder={props.round.stand_in.clone()} oninput={edit}
             aria-invalid={props.round.error.is_some().to_string()} aria-describedby={props.round.describes()} />
         if props.signed {
             <button type="button" class="entry-sign" onclick={turn} aria-label={(t.change_sign)(&props.round.ask)}>{ "±" }</button>

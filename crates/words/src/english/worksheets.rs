@@ -15,8 +15,7 @@ use crate::worksheets::{WorksheetLabels, WorksheetWords};
 
 static LABELS: WorksheetLabels = WorksheetLabels {
     worksheets: "Worksheets",
-    list_note: "One question, answered at once, without a site.",
-    answers: "Answers",
+    list_note: "One question each, answered at once, without a site.",
     result: "Result",
     touch_note: "Touch a value for its reason, equation and source.",
     assumed_choice: |choice| format!("{choice}, assumed"),
@@ -24,7 +23,7 @@ static LABELS: WorksheetLabels = WorksheetLabels {
     clear: "Clear this worksheet",
     clear_question: "Forget what was typed here? The refrigerant and the elevation stay.",
     gone: "There is no such worksheet.",
-    fix: "Look at the answers marked.",
+    fix: "No result yet: look at the answers marked.",
     stalls: "stalls",
     stalls_reason: "At this voltage a turning fan does not go on turning.",
     above_line: "This is more than the supply gives. Enter less, or a higher supply voltage.",
@@ -35,7 +34,8 @@ static LABELS: WorksheetLabels = WorksheetLabels {
     not_subcooled: "At or above saturation: vapour is in this line, or one of the two readings is off.",
     receiver_short: "Receiver, missing",
     receiver_short_reason: "The receiver is too small for the flooding charge and the pumpdown together.",
-    same_value: "The same value.",
+    inlet_subcooling: "Subcooling at the inlet",
+    held_pressure: "Head pressure held",
     below_bearing: "The motor keeps turning, but slower than its bearing allows for long.",
     below_start: "A fan that turns goes on turning; from rest it does not start. It needs a start boost.",
     gauge_note: |air| format!("Gauge pressure stands on {air} of air."),
@@ -147,6 +147,7 @@ impl WorksheetWords for English {
             Measure::Frequency => "Frequency",
             Measure::Speed => "Speed",
             Measure::Share => "Share",
+            Measure::Quality => "Vapour by mass",
             Measure::Angle => "Angle",
         }
     }

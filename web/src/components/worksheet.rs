@@ -1,0 +1,148 @@
+//! The frame that every worksheet stands in: the few values that a person came for, the questions, every value with its working.
+
+use winterset_profile::{Entry, Question};
+use winterset_words::WorksheetLabels;
+use yew::prelude::*;
+
+use super::cautions::Cautions;
+use super::field::{Choice, Choose, Number, Round};
+use super::refrigerant::RefrigerantRow;
+use super::sheet::{Line, SheetLine};
+use super::value::Value;
+use crate::view::words;
+use crate::view::worksheets::{Answered, Asked, Form, Part};
+
+/// Properties of [`WorksheetFrame`].
+#[derive(PartialEq, Properties)]
+pub struct WorksheetProps {
+    /// The worksheet, answered.
+    pub answered: Answered,
+    /// An answer was edited.
+    pub edit: Callback<(Question, Entry)>,
+}
+
+/// A worksheet under its head.
+#[component]
+pub fn WorksheetFrame(props: &WorksheetProps) -> Html {
+    let labels = words().worksheets().labels();
+    let answered = &props.answered;
+    let stands_alone = answered.parts.iter().all(|part| part.lines.is_empty());
+    html! { <>
+        { strip(&answered.strong) }
+        { for answered.parts.iter().map(|part| section(part, &props.edit)) }
+        if stands_alone {
+            <section class="part" data-result="">
+                <h2>{ labels.result }</h2>
+                if answered.lines.is_empty() {
+                    <p class="part__note">{ labels.fix }</p>
+                } else {
+                    <p class="part__note">{ labels.touch_note }</p>
+                    { lines(&answered.lines) }
+                }
+            </section>
+        }
+        { for answered.notes.iter().map(|note| html! { <p class="said" data-note="">{ *note }</p> }) }
+        <Cautions cautions={answered.cautions.clone()} />
+    </> }
+}
+
+/// The strong values, in sight however far down a person is.
+fn strip(strong: &[Line]) -> Html {
+    if strong.is_empty() {
+        return Html::default();
+    }
+    html! {
+        <dl class="strip" aria-live="polite">
+            { for strong.iter().map(|line| html! {
+                <div key={line.key.to_string()} data-strong={line.key.clone()}>
+                    <dt>{ &line.name }</dt>
+                    <dd><Value number={line.number.clone()} unit={line.unit.clone()} basis={line.basis} /></dd>
+                </div>
+            }) }
+        </dl>
+    }
+}
+
+fn section(part: &Part, edit: &Callback<(Question, Entry)>) -> Html {
+    html! {
+        <section class={part.title.map(|_| "part")}>
+            if let Some(title) = part.title {
+                <h2>{ title }</h2>
+            }
+            { for part.asked.iter().map(|asked| row(asked, edit)) }
+            if let Some(note) = &part.note {
+                <p class="quiet">{ note }</p>
+            }
+            if !part.lines.is_empty() {
+                { lines(&part.lines) }
+            }
+        </section>
+    }
+}
+
+fn lines(lines: &[Line]) -> Html {
+    html! {
+        <div class="sheet">
+            { for lines.iter().map(|line| html! { <SheetLine key={line.key.to_string()} line={line.clone()} /> }) }
+        </div>
+    }
+}
+
+fn row(asked: &Asked, edit: &Callback<(Question, Entry)>) -> Html {
+    let labels = words().worksheets().labels();
+    let question = asked.question;
+    let round = Round {
+        key: question.key().into(),
+        ask: asked.ask.clone(),
+        help: Some(asked.help.clone()),
+        error: asked.error.clone(),
+        ..Round::default()
+    };
+    match &asked.form {
+        Form::Refrigerant { assumed } => {
+            let edit = edit.reform(move |typed: String| (question, Entry::new(typed)));
+            html! {
+                <RefrigerantRow key={question.key()} {round} typed={asked.typed.clone()} {edit}
+                    none={(labels.assumed_choice)(assumed)} />
+            }
+        }
+        Form::Choice { choices, chosen } => {
+            let choose = edit.reform(move |key: String| (question, Entry::new(key)));
+            html! {
+                <Choose key={question.key()} {round} choices={offered(choices, labels)} chosen={chosen.clone()} {choose} />
+            }
+        }
+        Form::Number {
+            units,
+            unit,
+            signed,
+            stand_in,
+        } => {
+            let beside = unit.to_string();
+            let (typed, beside_typed) = (asked.typed.to_string(), beside.clone());
+            // The unit that stood beside the answer goes with it, so that it means the same whatever is set later.
+            let enter = edit.reform(move |typed: String| {
+                (question, Entry::with_unit(typed, beside_typed.clone()))
+            });
+            let choose =
+                edit.reform(move |unit: String| (question, Entry::with_unit(typed.clone(), unit)));
+            let round = Round {
+                assumed: stand_in.is_none().then(|| labels.left_out.into()),
+                stand_in: stand_in.clone(),
+                ..round
+            };
+            html! {
+                <Number key={question.key()} {round} text={asked.typed.clone()} units={units.clone()} unit={beside}
+                    signed={*signed} edit={enter} {choose} />
+            }
+        }
+    }
+}
+
+/// The choices, the usual one first and marked as what is assumed without an answer.
+fn offered(choices: &[Choice], labels: &WorksheetLabels) -> Vec<Choice> {
+    let usual = choices
+        .first()
+        .map(|(_, name)| (AttrValue::from(""), (labels.assumed_choice)(name).into()));
+    usual.into_iter().chain(choices.iter().cloned()).collect()
+}
