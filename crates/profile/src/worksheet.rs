@@ -226,6 +226,8 @@ pub struct Number {
     pub range: (f64, f64),
     /// What stands in for no answer.
     pub usual: Usual,
+    /// Between which values it commonly lies. Common practice, no published source.
+    pub common: Option<(f64, f64)>,
 }
 
 /// What stands in for no answer. Common practice, no published source.
@@ -305,6 +307,11 @@ impl Question {
         matches!(self, Q::Refrigerant | Q::Elevation | Q::GaugeElevation)
     }
 
+    /// Whether the answer only says how something is to be entered, so that nothing is assumed without it.
+    pub fn is_way(self) -> bool {
+        matches!(self, Q::KnownAs | Q::Convert)
+    }
+
     /// The choice that has to be made at another question for this one to be asked.
     pub fn when(self) -> Option<(Question, &'static str)> {
         Some(match self {
@@ -375,22 +382,14 @@ impl Question {
             Q::OverAmbient => (M::Difference, of_field(Field::OverAmbient), At(15.0)),
             Q::CondenserVolume => (M::Volume, (1e-5, 10.0), Follows),
             Q::PumpdownCharge => (M::Mass, (0.0, 1e4), At(0.0)),
-            Q::Warmest => (
-                M::Temperature,
-                (celsius(0.0), celsius(80.0)),
-                At(celsius(50.0)),
-            ),
+            Q::Warmest => (M::Temperature, (celsius(-60.0), celsius(80.0)), Follows),
             Q::ReceiverVolume => (M::Volume, (1e-5, 100.0), LeftOut),
             Q::Bore => (M::Bore, (1e-3, 0.3), At(8e-3)),
             Q::EquivalentLength => (M::Length, (0.0, 1000.0), At(20.0)),
             Q::Lift => (M::Lift, (-200.0, 200.0), At(0.0)),
             Q::PartsDrop => (M::PressureDifference, (0.0, 1e6), At(15e3)),
             Q::CoolingCapacity => (M::Power, of_field(Field::CoolingCapacity), At(10e3)),
-            Q::Evaporating => (
-                M::Temperature,
-                of_field(Field::Evaporating),
-                At(celsius(5.0)),
-            ),
+            Q::Evaporating => (M::Temperature, (celsius(-100.0), celsius(20.0)), Follows),
             Q::WantedSubcooling => (M::Difference, (0.0, 30.0), At(3.0)),
             // Those that take no number have been answered before; this arm only closes the match.
             _ => (M::Share, (0.0, 1.0), LeftOut),
@@ -399,6 +398,27 @@ impl Question {
             measure,
             range: (low, high),
             usual,
+            common: self.common(),
+        }
+    }
+
+    fn common(self) -> Option<(f64, f64)> {
+        let temperature = |low, high| Some((celsius(low), celsius(high)));
+        match self {
+            Q::Outdoor => temperature(-35.0, 20.0),
+            Q::KnownSpeed | Q::NameplateSpeed => Some((rpm(825.0), rpm(1550.0))),
+            Q::KnownFanPressure => Some((20.0, 150.0)),
+            Q::OutputShare => Some((0.3, 1.0)),
+            Q::HeldCondensing => temperature(25.0, 35.0),
+            Q::HeatShare => Some((0.5, 1.0)),
+            Q::OverAmbient => Some((8.0, 17.0)),
+            Q::Warmest => temperature(40.0, 60.0),
+            Q::Bore => Some((5e-3, 40e-3)),
+            Q::EquivalentLength => Some((5.0, 60.0)),
+            Q::PartsDrop => Some((5e3, 30e3)),
+            Q::Evaporating => temperature(-30.0, 7.0),
+            Q::WantedSubcooling => Some((2.0, 5.0)),
+            _ => None,
         }
     }
 }
@@ -424,6 +444,7 @@ fn converted(measure: Measure) -> Number {
         measure,
         range,
         usual: Usual::At(usual),
+        common: None,
     }
 }
 

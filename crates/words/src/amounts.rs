@@ -79,6 +79,31 @@ pub fn converted(scale: Scale, amount: Amount, atmosphere: Pressure) -> Shown {
     }
 }
 
+/// An amount as a person would type it: no zeros at the end of a fraction.
+pub fn plain(scale: Scale, amount: Amount, atmosphere: Pressure) -> Shown {
+    let shown = amount_in(scale, amount, atmosphere);
+    if !shown.number.contains('.') {
+        return shown;
+    }
+    let number = shown.number.trim_end_matches('0').trim_end_matches('.');
+    Shown {
+        number: number.to_owned(),
+        ..shown
+    }
+}
+
+/// An amount to two figures, or temperatures to the whole degree: for what is only about so much.
+pub fn brief(scale: Scale, amount: Amount, atmosphere: Pressure) -> Shown {
+    let number = scale.number(amount.si, atmosphere);
+    Shown {
+        number: match figures(scale, amount.measure) {
+            Figures::Decimals(_) => decimal(number, 0),
+            Figures::Significant(_) => significant(number, 2),
+        },
+        unit: scale.symbol(),
+    }
+}
+
 /// The least value that is allowed, rounded up, so that what is written is allowed itself.
 pub fn at_least(scale: Scale, amount: Amount, atmosphere: Pressure) -> Shown {
     bound(scale, amount, atmosphere, f64::ceil)
@@ -181,6 +206,26 @@ mod tests {
             "10.00\u{a0}bar gauge"
         );
         assert_eq!(write(us, Measure::Share, 0.604), "60\u{a0}%");
+    }
+
+    #[test]
+    fn plain_amounts_end_without_zeros() {
+        let [us, si, _] = ALL;
+        let write = |units: Units, measure, value| {
+            plain(
+                units.scale(measure),
+                Amount::new(measure, value),
+                sea_level(),
+            )
+            .number
+        };
+        assert_eq!(write(si, Measure::Bore, 8e-3), "8");
+        assert_eq!(write(us, Measure::Temperature, 253.15), "\u{2212}4");
+        assert_eq!(
+            write(us, Measure::Speed, 1100.0 * std::f64::consts::PI / 30.0),
+            "1100"
+        );
+        assert_eq!(write(us, Measure::Mass, 0.0), "0");
     }
 
     #[test]

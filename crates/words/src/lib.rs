@@ -10,7 +10,7 @@ mod screen;
 mod units;
 mod worksheets;
 
-pub use amounts::{amount_in, at_least, at_most, converted};
+pub use amounts::{amount_in, at_least, at_most, brief, converted, plain};
 pub use language::{FieldWords, Language, Part, RuleWords, Words};
 pub use screen::Screen;
 pub use units::{PressureUnit, Shown, TemperatureUnit, Units};

@@ -18,7 +18,6 @@ pub struct WorksheetLabels {
     pub list_note: &'static str,
     pub result: &'static str,
     pub touch_note: &'static str,
-    pub assumed_choice: fn(&str) -> String,
     pub left_out: &'static str,
     pub clear: &'static str,
     pub clear_question: &'static str,
@@ -36,6 +35,8 @@ pub struct WorksheetLabels {
     pub receiver_short_reason: &'static str,
     pub inlet_subcooling: &'static str,
     pub held_pressure: &'static str,
+    pub held_pressure_reason: &'static str,
+    pub usual_range: fn(&str, &str) -> String,
     pub below_bearing: &'static str,
     pub below_start: &'static str,
     pub gauge_note: fn(&str) -> String,
@@ -55,6 +56,8 @@ pub trait WorksheetWords: Sync {
     fn choice(&self, question: Question, key: &str) -> &'static str;
     /// What a value measures.
     fn measure(&self, measure: Measure) -> &'static str;
+    /// A unit by its name in words.
+    fn unit(&self, scale: Scale) -> &'static str;
     /// The words for a rule.
     fn rule(&self, rule: SheetRule) -> RuleWords;
     /// What is wrong with a typed amount, and what would be right. `scale` is the unit that stands beside it.

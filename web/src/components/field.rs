@@ -136,6 +136,9 @@ pub struct ChooseProps {
     /// The words for no answer; without them an answer cannot be taken back.
     #[prop_or_default]
     pub none: Option<AttrValue>,
+    /// Whether the choice is what stands in for no answer.
+    #[prop_or_default]
+    pub assumed: bool,
     /// Another choice was made.
     pub choose: Callback<String>,
 }
@@ -146,7 +149,7 @@ pub fn Choose(props: &ChooseProps) -> Html {
     let choose = props.choose.reform(|event: Event| chosen(&event));
     let known = props.choices.iter().any(|(key, _)| *key == props.chosen);
     let answer = html! {
-        <select class="entry" id={props.round.id()} onchange={choose}
+        <select class={classes!("entry", props.assumed.then_some("entry--assumed"))} id={props.round.id()} onchange={choose}
             aria-invalid={props.round.error.is_some().to_string()} aria-describedby={props.round.describes()}>
             if let Some(none) = &props.none {
                 <option value="" selected={props.chosen.is_empty()}>{ none }</option>
@@ -160,7 +163,9 @@ pub fn Choose(props: &ChooseProps) -> Html {
             }) }
         </select>
     };
-    props.round.row(answer, props.chosen.is_empty())
+    props
+        .round
+        .row(answer, props.assumed || props.chosen.is_empty())
 }
 
 /// Properties of [`Words`].

@@ -14,8 +14,12 @@ pub struct RefrigerantProps {
     pub round: Round,
     /// The answer as typed.
     pub typed: AttrValue,
-    /// The words for no answer.
-    pub none: AttrValue,
+    /// The words for no answer; without them an answer cannot be taken back.
+    #[prop_or_default]
+    pub none: Option<AttrValue>,
+    /// Designation that stands in for no answer.
+    #[prop_or_default]
+    pub stand_in: Option<AttrValue>,
     /// The answer was edited.
     pub edit: Callback<String>,
 }
@@ -54,6 +58,11 @@ pub fn RefrigerantRow(props: &RefrigerantProps) -> Html {
             <button type="button" class="button" onclick={back}>{ t.choose_from_list }</button>
         </> };
     }
-    let chosen = AttrValue::from(named.unwrap_or_else(|| typed.trim().to_owned()));
-    html! { <Choose {round} {choices} {chosen} none={props.none.clone()} {choose} /> }
+    let blank = typed.trim().is_empty();
+    let stand_in = props.stand_in.clone().filter(|_| blank);
+    let assumed = stand_in.is_some();
+    let own = || AttrValue::from(named.unwrap_or_else(|| typed.trim().to_owned()));
+    let chosen = stand_in.clone().unwrap_or_else(own);
+    let round = Round { stand_in, ..round };
+    html! { <Choose {round} {choices} {chosen} {assumed} none={props.none.clone()} {choose} /> }
 }

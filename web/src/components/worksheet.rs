@@ -1,11 +1,10 @@
 //! The frame that every worksheet stands in: the few values that a person came for, the questions, every value with its working.
 
 use winterset_profile::{Entry, Question};
-use winterset_words::WorksheetLabels;
 use yew::prelude::*;
 
 use super::cautions::Cautions;
-use super::field::{Choice, Choose, Number, Round};
+use super::field::{Choose, Number, Round};
 use super::refrigerant::RefrigerantRow;
 use super::sheet::{Line, SheetLine};
 use super::value::Value;
@@ -102,14 +101,19 @@ fn row(asked: &Asked, edit: &Callback<(Question, Entry)>) -> Html {
         Form::Refrigerant { assumed } => {
             let edit = edit.reform(move |typed: String| (question, Entry::new(typed)));
             html! {
-                <RefrigerantRow key={question.key()} {round} typed={asked.typed.clone()} {edit}
-                    none={(labels.assumed_choice)(assumed)} />
+                <RefrigerantRow key={question.key()} {round} typed={asked.typed.clone()} stand_in={assumed.clone()} {edit} />
             }
         }
-        Form::Choice { choices, chosen } => {
+        Form::Choice {
+            choices,
+            chosen,
+            assumed,
+        } => {
             let choose = edit.reform(move |key: String| (question, Entry::new(key)));
+            let stand_in = assumed.then(|| chosen.clone());
             html! {
-                <Choose key={question.key()} {round} choices={offered(choices, labels)} chosen={chosen.clone()} {choose} />
+                <Choose key={question.key()} round={Round { stand_in, ..round }} choices={choices.clone()}
+                    chosen={chosen.clone()} assumed={*assumed} {choose} />
             }
         }
         Form::Number {
@@ -117,6 +121,7 @@ fn row(asked: &Asked, edit: &Callback<(Question, Entry)>) -> Html {
             unit,
             signed,
             stand_in,
+            common,
         } => {
             let beside = unit.to_string();
             let (typed, beside_typed) = (asked.typed.to_string(), beside.clone());
@@ -129,6 +134,7 @@ fn row(asked: &Asked, edit: &Callback<(Question, Entry)>) -> Html {
             let round = Round {
                 assumed: stand_in.is_none().then(|| labels.left_out.into()),
                 stand_in: stand_in.clone(),
+                usual: common.clone(),
                 ..round
             };
             html! {
@@ -137,12 +143,4 @@ fn row(asked: &Asked, edit: &Callback<(Question, Entry)>) -> Html {
             }
         }
     }
-}
-
-/// The choices, the usual one first and marked as what is assumed without an answer.
-fn offered(choices: &[Choice], labels: &WorksheetLabels) -> Vec<Choice> {
-    let usual = choices
-        .first()
-        .map(|(_, name)| (AttrValue::from(""), (labels.assumed_choice)(name).into()));
-    usual.into_iter().chain(choices.iter().cloned()).collect()
 }

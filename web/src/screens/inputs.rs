@@ -160,7 +160,7 @@ impl Form {
     fn refrigerant(&self) -> Html {
         let field = Field::Refrigerant;
         let edit = self.edit(move |system, typed| system.set(field, Entry::new(typed)));
-        html! { <RefrigerantRow round={self.round(field)} typed={self.typed(field)} none={screen().choose} {edit} /> }
+        html! { <RefrigerantRow round={self.round(field)} typed={self.typed(field)} none={AttrValue::from(screen().choose)} {edit} /> }
     }
 
     fn choice(&self, field: Field) -> Html {

@@ -18,7 +18,6 @@ static LABELS: WorksheetLabels = WorksheetLabels {
     list_note: "One question each, answered at once, without a site.",
     result: "Result",
     touch_note: "Touch a value for its reason, equation and source.",
-    assumed_choice: |choice| format!("{choice}, assumed"),
     left_out: "left out",
     clear: "Clear this worksheet",
     clear_question: "Forget what was typed here? The refrigerant and the elevation stay.",
@@ -36,6 +35,8 @@ static LABELS: WorksheetLabels = WorksheetLabels {
     receiver_short_reason: "The receiver is too small for the flooding charge and the pumpdown together.",
     inlet_subcooling: "Subcooling at the inlet",
     held_pressure: "Head pressure held",
+    held_pressure_reason: "Dew pressure at the temperature to hold: what the valve is set to.",
+    usual_range: |low, high| format!("usual {low} to {high}"),
     below_bearing: "The motor keeps turning, but slower than its bearing allows for long.",
     below_start: "A fan that turns goes on turning; from rest it does not start. It needs a start boost.",
     gauge_note: |air| format!("Gauge pressure stands on {air} of air."),
@@ -150,6 +151,10 @@ impl WorksheetWords for English {
             Measure::Quality => "Vapour by mass",
             Measure::Angle => "Angle",
         }
+    }
+
+    fn unit(&self, scale: Scale) -> &'static str {
+        unit_name(scale)
     }
 
     fn rule(&self, rule: SheetRule) -> RuleWords {
@@ -413,10 +418,7 @@ fn rule_words(rule: SheetRule) -> (&'static str, &'static str) {
             "Subcooling",
             "How far the liquid is below its bubble temperature.",
         ),
-        SheetRule::AirDensity => (
-            "Air density",
-            "Cold air weighs more, thin air less; 1.2 kg/m³ is standard.",
-        ),
+        SheetRule::AirDensity => ("Air density", "Cold air weighs more, thin air less."),
         SheetRule::FanAirflow => ("Airflow", "Goes with the speed, whatever the density."),
         SheetRule::FanPressure => (
             "Pressure rise",
@@ -502,6 +504,70 @@ fn rule_words(rule: SheetRule) -> (&'static str, &'static str) {
             "Subcooling to start with",
             "At the outlet of condenser or receiver, for what is wanted at the valve.",
         ),
-        SheetRule::Conversion => ("In other units", "The same value."),
+        SheetRule::Conversion => ("In another unit", "The same in another unit."),
+    }
+}
+
+fn unit_name(scale: Scale) -> &'static str {
+    match scale.symbol() {
+        "°C" => "Degree Celsius",
+        "°F" => "Degree Fahrenheit",
+        "K" => "Kelvin",
+        "psig" => "Pound per square inch, gauge",
+        "psia" => "Pound per square inch, absolute",
+        "kPa gauge" => "Kilopascal, gauge",
+        "kPa absolute" => "Kilopascal, absolute",
+        "bar gauge" => "Bar, gauge",
+        "bar absolute" => "Bar, absolute",
+        "psi" => "Pound per square inch",
+        "kPa" => "Kilopascal",
+        "Pa" => "Pascal",
+        "bar" => "Bar",
+        "in H₂O" => "Inch of water",
+        "kW" => "Kilowatt",
+        "W" => "Watt",
+        "Btu/h" => "Btu an hour",
+        "ton" => "Ton of refrigeration",
+        "hp" => "Horsepower",
+        "m³/h" => "Cubic metre an hour",
+        "m³/s" => "Cubic metre a second",
+        "L/s" => "Litre a second",
+        "cfm" => "Cubic foot a minute",
+        "m" => "Metre",
+        "ft" => "Foot",
+        "mm" => "Millimetre",
+        "in" => "Inch",
+        "L" => "Litre",
+        "m³" => "Cubic metre",
+        "ft³" => "Cubic foot",
+        "in³" => "Cubic inch",
+        "kg" => "Kilogram",
+        "g" => "Gram",
+        "lb" => "Pound",
+        "oz" => "Ounce",
+        "kg/s" => "Kilogram a second",
+        "kg/h" => "Kilogram an hour",
+        "lb/min" => "Pound a minute",
+        "lb/h" => "Pound an hour",
+        "m/s" => "Metre a second",
+        "ft/s" => "Foot a second",
+        "ft/min" => "Foot a minute",
+        "kg/m³" => "Kilogram a cubic metre",
+        "lb/ft³" => "Pound a cubic foot",
+        "W/K" => "Watt a kelvin",
+        "Btu/(h °F)" => "Btu an hour and °F",
+        other => other,
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn every_unit_that_is_converted_has_a_name() {
+        for scale in Measure::CONVERTIBLE.iter().flat_map(|one| one.scales()) {
+            assert_ne!(unit_name(*scale), scale.symbol());
+        }
     }
 }

@@ -5,6 +5,7 @@ use winterset_profile::{Answer, Measure, Question};
 
 use super::reader::{Reader, Wrong};
 use super::{Answers, Found};
+use crate::view::words;
 
 /// The value in each unit but its own.
 pub fn answer(reader: &Reader) -> Answers {
@@ -32,7 +33,7 @@ fn in_others(reader: &Reader) -> Result<Vec<Found>, Wrong> {
         .map(|scale| {
             Found::new(SheetRule::Conversion, measure, given.value.si)
                 .in_scale(*scale)
-                .named(scale.symbol())
+                .named(words().worksheets().unit(*scale))
                 .keyed(scale.token())
                 .reading("x", given)
         })

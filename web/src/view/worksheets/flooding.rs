@@ -21,6 +21,11 @@ pub fn usual(reader: &Reader, question: Question) -> Option<Amount> {
             let held = usual.min(saturation::condensing(&refrigerant));
             Some(Amount::new(Measure::Temperature, held.get::<kelvin>()))
         }
+        Question::Warmest => {
+            let refrigerant = reader.refrigerant().ok()?;
+            let warmest = saturation::near(&refrigerant, 50.0, 1.0);
+            Some(Amount::new(Measure::Temperature, warmest.get::<kelvin>()))
+        }
         Question::CondenserVolume => {
             let volume = CondenserVolume::FromHeat {
                 heat: reader.number(Question::HeatRejected).ok()?.value.power(),
@@ -83,6 +88,7 @@ fn flooded(reader: &Reader) -> Result<Vec<Found>, Wrong> {
             .strong(),
         Found::new(SheetRule::DewPressure, Measure::Pressure, pressure.value)
             .named(labels.held_pressure)
+            .because(labels.held_pressure_reason)
             .reading("T", held),
     ];
     if volume.basis == Basis::Assumed {

@@ -20,7 +20,10 @@ pub fn answer(reader: &Reader) -> Answers {
         return Answers::default();
     };
     let mut found = line.arrives(reader).unwrap_or_default();
-    found.extend(line.needed(reader));
+    let needed = line.needed(reader);
+    // Beside what arrives, which it is to be held against.
+    let place = found.len().min(1);
+    found.splice(place..place, needed);
     Answers {
         found,
         notes: Vec::new(),
@@ -111,8 +114,7 @@ impl Line {
             drop(SheetRule::LineDrop, drops.total)
                 .with("Δp_f", Measure::PressureDifference, drops.friction.value)
                 .with("Δp_H", Measure::PressureDifference, drops.lift.value)
-                .given("Δp_parts", self.parts)
-                .strong(),
+                .given("Δp_parts", self.parts),
             drop(SheetRule::LineFriction, drops.friction)
                 .given("L", self.length)
                 .given("D", self.bore)

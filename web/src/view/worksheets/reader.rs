@@ -10,7 +10,7 @@ use winterset_profile::{
     Amount, Answer, Entry, Number, Question, Scale, Sheet, Usual, Worksheets, read_amount,
     read_refrigerant,
 };
-use winterset_words::{Units, amount_in};
+use winterset_words::{Units, brief, plain};
 use yew::AttrValue;
 
 use crate::components::field::Choice;
@@ -54,6 +54,8 @@ pub enum Form {
         choices: Vec<Choice>,
         /// The one that holds, chosen or assumed.
         chosen: AttrValue,
+        /// Whether it is assumed.
+        assumed: bool,
     },
     /// A number.
     Number {
@@ -65,6 +67,8 @@ pub enum Form {
         signed: bool,
         /// The usual value, in the unit beside the field; `None` where the question may stay open.
         stand_in: Option<AttrValue>,
+        /// Between which values it commonly lies.
+        common: Option<AttrValue>,
     },
 }
 
@@ -262,25 +266,30 @@ impl<'a> Reader<'a> {
             },
             Answer::Choice(keys) => Form::Choice {
                 choices: self.choices(question, &keys),
-                chosen: self
-                    .entry(question)
-                    .map_or("", |entry| entry.typed.trim())
-                    .to_owned()
-                    .into(),
+                chosen: self.choice(question).value.into(),
+                assumed: !question.is_way() && self.choice(question).basis == Basis::Assumed,
             },
             Answer::Number(number) => {
                 let scale = self.scale(question, &number);
                 let usual = self.usual(question, &number);
                 let stand_in =
-                    usual.map(|amount| amount_in(scale, amount, self.atmosphere).number.into());
+                    usual.map(|amount| plain(scale, amount, self.atmosphere).number.into());
                 Form::Number {
                     units: units_of(&number),
                     unit: scale.token().into(),
                     signed: number.measure.is_signed(),
                     stand_in,
+                    common: self.common(&number, scale),
                 }
             }
         }
+    }
+
+    fn common(&self, number: &Number, scale: Scale) -> Option<AttrValue> {
+        let (low, high) = number.common?;
+        let write = |si| brief(scale, Amount::new(number.measure, si), self.atmosphere);
+        let range = words().worksheets().labels().usual_range;
+        Some(range(&write(low).number, &write(high).to_string()).into())
     }
 
     fn choices(&self, question: Question, keys: &[&'static str]) -> Vec<Choice> {

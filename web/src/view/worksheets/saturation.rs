@@ -11,7 +11,7 @@ use super::reader::{Reader, Wrong};
 use super::{Answers, Found};
 
 /// A usual temperature, or as close to it as the refrigerant has two phases with some room to its critical point.
-fn near(refrigerant: &Refrigerant, celsius: f64, room: f64) -> ThermodynamicTemperature {
+pub fn near(refrigerant: &Refrigerant, celsius: f64, room: f64) -> ThermodynamicTemperature {
     let (low, high) = refrigerant.temperature_range();
     let usual = ThermodynamicTemperature::new::<degree_celsius>(celsius);
     let kelvins = TemperatureInterval::new::<kelvin_interval>;
@@ -39,6 +39,7 @@ pub fn usual(reader: &Reader, question: Question) -> Option<Amount> {
         Amount::new(Measure::Temperature, found.get::<kelvin>() + over)
     };
     match question {
+        Question::Evaporating => Some(temperature(evaporating(&refrigerant), 0.0)),
         Question::Temperature => Some(temperature(condensing(&refrigerant), 0.0)),
         Question::Pressure | Question::LiquidPressure => {
             pressure(refrigerant.bubble_pressure(condensing(&refrigerant)))
