@@ -148,6 +148,26 @@ async fn what_is_wrong_is_told_at_its_field() -> Result<(), Failure> {
 }
 
 #[tokio::test]
+async fn nothing_jumps_while_an_answer_is_half_typed() -> Result<(), Failure> {
+    let server = Server::start()?;
+    let driver = Driver::start()?;
+    let phone = Profile::new()?;
+    let page = Page::open(&driver, &phone, Screen::PHONE).await?;
+    page.go(&format!("{}#/worksheets/fan-laws", server.address()))
+        .await?;
+    page.find("[data-strong]").await?;
+    let top = "return Math.round(document.querySelector('#answer-outdoor').getBoundingClientRect().top + scrollY)";
+    let before = page.script(top, Vec::new()).await?;
+    page.type_into("#answer-outdoor", "-").await?;
+    page.until_text(".strip", "No result yet").await?;
+    assert_eq!(page.script(top, Vec::new()).await?, before);
+    page.type_into("#answer-outdoor", "-1").await?;
+    page.find("[data-strong]").await?;
+    assert_eq!(page.script(top, Vec::new()).await?, before);
+    page.close().await
+}
+
+#[tokio::test]
 async fn each_value_shows_its_rule_and_source() -> Result<(), Failure> {
     let server = Server::start()?;
     let driver = Driver::start()?;
@@ -201,4 +221,47 @@ async fn targets_are_large_enough_for_gloves() -> Result<(), Failure> {
         assert_eq!(keypads, true, "{key}");
     }
     page.close().await
+}
+
+/// What has the focus, where something else lies over it.
+async fn hidden(page: &Page) -> Result<serde_json::Value, Failure> {
+    page.script(
+        "const used = document.activeElement;
+         const box = used.getBoundingClientRect();
+         const seen = document.elementFromPoint(box.x + box.width / 2, box.y + Math.min(box.height, 48) / 2);
+         return used === document.body || used.contains(seen) ? '' : used.outerHTML.slice(0, 200)",
+        Vec::new(),
+    )
+    .await
+}
+
+#[tokio::test]
+async fn the_field_in_use_is_never_hidden_by_the_result() -> Result<(), Failure> {
+    let server = Server::start()?;
+    let driver = Driver::start()?;
+    let phone = Profile::new()?;
+    // The second one is what a keyboard leaves of a phone.
+    for screen in [
+        Screen::PHONE,
+        Screen {
+            width: 360,
+            height: 330,
+        },
+    ] {
+        let page = Page::open(&driver, &phone, screen).await?;
+        page.go(&format!("{}#/worksheets/flooding", server.address()))
+            .await?;
+        page.touch_at("#answer-refrigerant").await?;
+        for step in 0..45 {
+            page.press("\u{e004}").await?;
+            assert_eq!(hidden(&page).await?, "", "{screen:?}, step {step}");
+        }
+        // And back up again, under the result at the top.
+        for step in 0..30 {
+            page.press("\u{e008}\u{e004}\u{e000}").await?;
+            assert_eq!(hidden(&page).await?, "", "{screen:?}, back, step {step}");
+        }
+        page.close().await?;
+    }
+    Ok(())
 }

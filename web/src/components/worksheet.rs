@@ -9,7 +9,7 @@ use super::refrigerant::RefrigerantRow;
 use super::sheet::{Line, SheetLine};
 use super::value::Value;
 use crate::view::words;
-use crate::view::worksheets::{Answered, Asked, Form, Part};
+use crate::view::worksheets::{Answered, Asked, Form, Layout, Part};
 
 /// Properties of [`WorksheetFrame`].
 #[derive(PartialEq, Properties)]
@@ -25,13 +25,17 @@ pub struct WorksheetProps {
 pub fn WorksheetFrame(props: &WorksheetProps) -> Html {
     let labels = words().worksheets().labels();
     let answered = &props.answered;
-    let stands_alone = answered.parts.iter().all(|part| part.lines.is_empty());
     html! { <>
-        { strip(&answered.strong) }
+        if answered.layout == Layout::InSight {
+            { strip(&answered.strong) }
+        }
         { for answered.parts.iter().map(|part| section(part, &props.edit)) }
-        if stands_alone {
+        if answered.layout == Layout::Beside {
+            { notes(answered) }
+        } else {
             <section class="part" data-result="">
                 <h2>{ labels.result }</h2>
+                { notes(answered) }
                 if answered.lines.is_empty() {
                     <p class="part__note">{ labels.fix }</p>
                 } else {
@@ -40,15 +44,22 @@ pub fn WorksheetFrame(props: &WorksheetProps) -> Html {
                 }
             </section>
         }
-        { for answered.notes.iter().map(|note| html! { <p class="said" data-note="">{ *note }</p> }) }
         <Cautions cautions={answered.cautions.clone()} />
     </> }
 }
 
-/// The strong values, in sight however far down a person is.
+fn notes(answered: &Answered) -> Html {
+    answered
+        .notes
+        .iter()
+        .map(|note| html! { <p class="said" data-note="">{ *note }</p> })
+        .collect()
+}
+
+/// The strong values, in sight however far down a person is. The place is kept while there are none, so that nothing jumps under a finger.
 fn strip(strong: &[Line]) -> Html {
     if strong.is_empty() {
-        return Html::default();
+        return html! { <p class="strip strip--empty" role="status">{ words().worksheets().labels().fix }</p> };
     }
     html! {
         <dl class="strip" aria-live="polite">
@@ -121,6 +132,7 @@ fn row(asked: &Asked, edit: &Callback<(Question, Entry)>) -> Html {
             unit,
             signed,
             stand_in,
+            open,
             common,
         } => {
             let beside = unit.to_string();
@@ -132,7 +144,7 @@ fn row(asked: &Asked, edit: &Callback<(Question, Entry)>) -> Html {
             let choose =
                 edit.reform(move |unit: String| (question, Entry::with_unit(typed.clone(), unit)));
             let round = Round {
-                assumed: stand_in.is_none().then(|| labels.left_out.into()),
+                assumed: open.then(|| labels.left_out.into()),
                 stand_in: stand_in.clone(),
                 usual: common.clone(),
                 ..round

@@ -96,6 +96,6 @@ fn scaled(reader: &Reader) -> Result<Vec<Found>, Wrong> {
         .strong(),
         Found::new(SheetRule::AirDensity, Measure::Density, new.si())
             .given("H", new.elevation)
-            .given("T", new.temperature),
+            .reading("T", new.temperature),
     ])
 }

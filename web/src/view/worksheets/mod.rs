@@ -36,11 +36,36 @@ pub struct Part {
     pub note: Option<String>,
 }
 
+/// Where the values of a worksheet stand.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Layout {
+    /// Each below the questions that it follows from.
+    Beside,
+    /// All below the last question.
+    Below,
+    /// All below the last question, and the few that a person came for in sight all the time.
+    InSight,
+}
+
+impl Layout {
+    fn of(sheet: Sheet) -> Self {
+        match sheet {
+            Sheet::Saturation | Sheet::Superheat => Layout::Beside,
+            Sheet::Units => Layout::Below,
+            Sheet::FanLaws | Sheet::MotorVolts | Sheet::Flooding | Sheet::LiquidLine => {
+                Layout::InSight
+            }
+        }
+    }
+}
+
 /// A worksheet, answered and written out.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Answered {
     /// The sections in order.
     pub parts: Vec<Part>,
+    /// Where the values stand.
+    pub layout: Layout,
     /// What follows from all of them.
     pub lines: Vec<Line>,
     /// The few values that a person came for, out of all the lines.
@@ -126,6 +151,7 @@ pub fn answer(sheet: Sheet, kept: &Worksheets, units: Units) -> Answered {
     });
     Answered {
         parts,
+        layout: Layout::of(sheet),
         lines,
         strong,
         notes,

@@ -198,15 +198,15 @@ impl Load {
         };
         let speed = speed
             .with("u", Measure::Voltage, cut.volts())
-            .given("U_n", self.nameplate_volts)
-            .given("n_n", self.nameplate_speed)
+            .reading("U_n", self.nameplate_volts)
+            .reading("n_n", self.nameplate_speed)
             .with("ρ", Measure::Density, self.density * STANDARD_DENSITY)
             .with("T_f", Measure::Share, self.friction.running())
             .resting_on(cut.basis)
             .strong();
         let bearing = Found::new(SheetRule::BearingSpeed, Measure::Speed, lowest.value)
             .with("k", Measure::Share, lowest_speed_fraction(self.bearing))
-            .given("n_n", self.nameplate_speed);
+            .reading("n_n", self.nameplate_speed);
         let [stall, start] = self.limits_found(&limits);
         Ok(vec![speed, stall, start, bearing])
     }
@@ -215,7 +215,7 @@ impl Load {
         let rated = self.nameplate_volts.value.voltage().get::<volt>();
         let one = |rule, share: f64| {
             Found::new(rule, Measure::Voltage, share * rated)
-                .given("U_n", self.nameplate_volts)
+                .reading("U_n", self.nameplate_volts)
                 .with("ρ", Measure::Density, self.density * STANDARD_DENSITY)
         };
         [

@@ -65,8 +65,10 @@ pub enum Form {
         unit: AttrValue,
         /// Whether values below zero make sense.
         signed: bool,
-        /// The usual value, in the unit beside the field; `None` where the question may stay open.
+        /// The usual value, in the unit beside the field; `None` where there is none, or where it follows from an answer that is wrong.
         stand_in: Option<AttrValue>,
+        /// Whether the question may stay open.
+        open: bool,
         /// Between which values it commonly lies.
         common: Option<AttrValue>,
     },
@@ -279,6 +281,7 @@ impl<'a> Reader<'a> {
                     unit: scale.token().into(),
                     signed: number.measure.is_signed(),
                     stand_in,
+                    open: number.usual == Usual::LeftOut,
                     common: self.common(&number, scale),
                 }
             }
