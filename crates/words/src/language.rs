@@ -10,6 +10,7 @@ use winterset_refrigerant::Error;
 
 use crate::screen::Screen;
 use crate::units::Units;
+use crate::worksheets::WorksheetWords;
 
 /// The words round one field of the inputs.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -74,6 +75,8 @@ pub trait Words: Sync {
     fn basis(&self, basis: Basis) -> &'static str;
     /// A method.
     fn method(&self, method: Method) -> RuleWords;
+    /// Everything that is said on worksheets.
+    fn worksheets(&self) -> &'static dyn WorksheetWords;
 }
 
 /// A language of the app.

@@ -3,14 +3,18 @@
 //! [`Units`] is the one place where a unit is chosen; gauge pressure exists only from here outwards. What is said stands in one folder a
 //! language behind the trait [`Words`]; a further language is a further folder and a further arm in [`Language`].
 
+mod amounts;
 mod english;
 mod language;
 mod screen;
 mod units;
+mod worksheets;
 
+pub use amounts::{amount_in, at_least, at_most, brief, converted, plain};
 pub use language::{FieldWords, Language, Part, RuleWords, Words};
 pub use screen::Screen;
 pub use units::{PressureUnit, Shown, TemperatureUnit, Units};
+pub use worksheets::{WorksheetLabels, WorksheetWords};
 
 /// The labels of the screens.
 pub fn screen() -> &'static Screen {

@@ -222,13 +222,14 @@ impl Units {
     }
 }
 
+/// How many figures mean something.
 #[derive(Clone, Copy)]
-enum Figures {
+pub(crate) enum Figures {
     Decimals(usize),
     Significant(i32),
 }
 
-fn decimal(number: f64, decimals: usize) -> String {
+pub(crate) fn decimal(number: f64, decimals: usize) -> String {
     let text = format!("{number:.decimals$}");
     // What rounds to nothing has no sign.
     let is_zero = text.bytes().all(|b| matches!(b, b'-' | b'0' | b'.'));
@@ -239,7 +240,7 @@ fn decimal(number: f64, decimals: usize) -> String {
     })
 }
 
-fn significant(number: f64, figures: i32) -> String {
+pub(crate) fn significant(number: f64, figures: i32) -> String {
     let decimals = decimals_of(number, figures);
     let step = 10f64.powi(-decimals);
     decimal(
@@ -249,7 +250,7 @@ fn significant(number: f64, figures: i32) -> String {
 }
 
 /// Decimals that show this many figures; below zero where whole digits are left out.
-fn decimals_of(number: f64, figures: i32) -> i32 {
+pub(crate) fn decimals_of(number: f64, figures: i32) -> i32 {
     if number == 0.0 || !number.is_finite() {
         return 0;
     }

@@ -5,6 +5,7 @@ mod plan;
 mod problems;
 mod rules;
 mod screen;
+mod worksheets;
 
 use uom::si::f64::Pressure;
 use winterset_calc::input::Sensing;
@@ -17,6 +18,7 @@ use winterset_refrigerant::Error;
 use crate::language::{FieldWords, Part, RuleWords, Words};
 use crate::screen::Screen;
 use crate::units::Units;
+use crate::worksheets::WorksheetWords;
 
 /// English.
 #[derive(Clone, Copy, Debug)]
@@ -93,5 +95,9 @@ impl Words for English {
 
     fn method(&self, method: Method) -> RuleWords {
         plan::method(method)
+    }
+
+    fn worksheets(&self) -> &'static dyn WorksheetWords {
+        &English
     }
 }
