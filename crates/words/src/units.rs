@@ -228,7 +228,7 @@ enum Figures {
     Significant(i32),
 }
 
-fn decimal(number: f64, decimals: usize) -> String {
+pub(crate) fn decimal(number: f64, decimals: usize) -> String {
     let text = format!("{number:.decimals$}");
     // What rounds to nothing has no sign.
     let is_zero = text.bytes().all(|b| matches!(b, b'-' | b'0' | b'.'));
@@ -239,7 +239,7 @@ fn decimal(number: f64, decimals: usize) -> String {
     })
 }
 
-fn significant(number: f64, figures: i32) -> String {
+pub(crate) fn significant(number: f64, figures: i32) -> String {
     let decimals = decimals_of(number, figures);
     let step = 10f64.powi(-decimals);
     decimal(
