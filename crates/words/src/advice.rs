@@ -24,8 +24,8 @@ pub struct Advice {
     pub winter_start: &'static str,
     pub compressor_off: &'static str,
     pub accuracy: &'static str,
-    /// The span of the hold limit to both sides.
-    pub give_or_take: fn(&str) -> String,
+    /// A method, and the span of its hold limit to both sides.
+    pub give_or_take: fn(&str, &str) -> String,
     /// The question whose answer narrows the span most.
     pub measure_first: fn(&str) -> String,
 }

@@ -90,7 +90,7 @@ fn labels_are_calm() {
     ] {
         assert_sentence(note);
     }
-    assert_sentence(&(labels.give_or_take)("3 K"));
+    assert_sentence(&(labels.give_or_take)("Speed control", "3 K"));
     assert_sentence(&(labels.measure_first)("Evaporating temperature"));
 }
 

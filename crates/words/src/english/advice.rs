@@ -19,7 +19,7 @@ use crate::units::Units;
 
 pub(super) const ADVICE: Advice = Advice {
     methods: "Methods side by side",
-    methods_note: "Over a usual year at this site, with the same load all year.",
+    methods_note: "Over a usual year at this site, with the same load all year. Hours in which low pressure stops the compressor take no energy and do no cooling.",
     hold_limit: "hold limit",
     holds: "holds",
     falls_short: "falls short",
@@ -37,9 +37,10 @@ pub(super) const ADVICE: Advice = Advice {
     winter_start: "Winter start",
     compressor_off: "When the compressor may stay off",
     accuracy: "How sure this is",
-    give_or_take: |span| {
+    give_or_take: |method, span| {
         format!(
-            "With the assumed values as far off as they usually are, the hold limit may move by {span} either way."
+            "With the assumed values as far off as they usually are, the hold limit of {} may move by {span} either way.",
+            method.to_lowercase()
         )
     },
     measure_first: |question| format!("Measuring this narrows it most: {question}."),
