@@ -1,5 +1,7 @@
 //! A plan as a page of text.
 
+mod advice;
+
 use uom::si::f64::ThermodynamicTemperature;
 use uom::si::thermodynamic_temperature::{degree_celsius, degree_fahrenheit};
 use winterset_calc::explain::Explained;
@@ -39,6 +41,7 @@ impl<'a> Report<'a> {
         self.line("");
         let verdict = self.words.verdict(plan.verdict, plan, self.units);
         self.line(&verdict);
+        self.line(self.words.reason(plan.recommendation.reason));
         self.line(
             self.words
                 .action(plan.verdict.action(plan.input.motor.value)),
@@ -52,6 +55,7 @@ impl<'a> Report<'a> {
         self.hold_limits();
         self.head(t.head_pressure);
         self.along_outdoor_temperature();
+        self.advice();
         self.head(t.assumed);
         self.assumed(system);
         self.line("");

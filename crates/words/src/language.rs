@@ -1,13 +1,20 @@
 //! What can be said, whatever the language.
 
 use uom::si::f64::Pressure;
-use winterset_calc::input::Sensing;
+use winterset_calc::free_cooling::Outcome;
+use winterset_calc::input::{Duty, Sensing};
+use winterset_calc::lever::Change;
 use winterset_calc::need::NeedPart;
+use winterset_calc::parts_list;
+use winterset_calc::recommendation::Reason;
+use winterset_calc::sensor_place;
 use winterset_calc::settings::SettingsNote;
-use winterset_calc::{Action, Basis, Caution, Field, Method, Plan, Rule, Verdict};
+use winterset_calc::winter_start::BypassOutcome;
+use winterset_calc::{Action, Basis, Caution, Condition, Field, Method, Plan, Rule, Verdict};
 use winterset_profile::{Problem, share::ShareError};
 use winterset_refrigerant::Error;
 
+use crate::advice::{Advice, Ordered};
 use crate::screen::Screen;
 use crate::units::Units;
 use crate::worksheets::WorksheetWords;
@@ -77,6 +84,23 @@ pub trait Words: Sync {
     fn method(&self, method: Method) -> RuleWords;
     /// Everything that is said on worksheets.
     fn worksheets(&self) -> &'static dyn WorksheetWords;
+
+    /// The labels round what follows from a plan.
+    fn advice(&self) -> &'static Advice;
+    /// Why a method is recommended, in a sentence.
+    fn reason(&self, reason: Reason) -> &'static str;
+    /// A change that lowers the need, and how it does.
+    fn change(&self, change: Change) -> RuleWords;
+    /// What comes of a system at one outdoor temperature.
+    fn condition(&self, condition: Condition) -> RuleWords;
+    /// A part to order. `atmosphere` is what gauge pressure stands on.
+    fn part(&self, part: &parts_list::Part, units: Units, atmosphere: Pressure) -> Ordered;
+    /// What a start in the cold asks of the low-pressure switch. `atmosphere` is what gauge pressure stands on.
+    fn bypass(&self, outcome: &BypassOutcome, units: Units, atmosphere: Pressure) -> String;
+    /// Why the usual place of a coil sensor does not do, and what does.
+    fn place(&self, reason: &sensor_place::Reason, units: Units) -> String;
+    /// Whether outdoor cold would do the job of a system of this duty.
+    fn off(&self, outcome: &Outcome, duty: Duty, units: Units) -> String;
 }
 
 /// A language of the app.

@@ -3,13 +3,16 @@
 //! [`Units`] is the one place where a unit is chosen; gauge pressure exists only from here outwards. What is said stands in one folder a
 //! language behind the trait [`Words`]; a further language is a further folder and a further arm in [`Language`].
 
+mod advice;
 mod amounts;
 mod english;
 mod language;
 mod screen;
 mod units;
 mod worksheets;
+mod written;
 
+pub use advice::{Advice, Ordered};
 pub use amounts::{amount_in, at_least, at_most, brief, converted, plain};
 pub use language::{FieldWords, Language, Part, RuleWords, Words};
 pub use screen::Screen;

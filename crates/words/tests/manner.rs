@@ -1,49 +1,13 @@
 //! Every sentence keeps the manner: short, whole, calm.
 #![allow(clippy::unwrap_used, clippy::panic)] // a broken fixture should stop its test
 
+mod common;
+
+use common::{ALL_UNITS, assert_calm, assert_sentence, words};
 use winterset_calc::input::Sensing;
 use winterset_calc::need::NeedPart;
 use winterset_calc::{Action, Caution, Field, Method, Rule};
 use winterset_profile::{Entry, System, kind_of};
-use winterset_words::{Language, PressureUnit, TemperatureUnit, Units, Words};
-
-fn words() -> &'static dyn Words {
-    Language::English.words()
-}
-
-const ALL_UNITS: [Units; 2] = [
-    Units {
-        temperature: TemperatureUnit::Fahrenheit,
-        pressure: PressureUnit::Psig,
-    },
-    Units {
-        temperature: TemperatureUnit::Celsius,
-        pressure: PressureUnit::Bar,
-    },
-];
-
-#[track_caller]
-fn assert_sentence(text: &str) {
-    assert!(text.ends_with('.'), "no full stop: {text}");
-    assert_calm(text);
-}
-
-#[track_caller]
-fn assert_calm(text: &str) {
-    assert!(!text.trim().is_empty());
-    assert!(!text.contains('!'), "exclamation mark: {text}");
-    assert!(!text.contains("  "), "two spaces: {text}");
-    assert!(
-        text.starts_with(|c: char| c.is_uppercase() || c.is_numeric() || c == '“'),
-        "no capital: {text}"
-    );
-    let shouted = text
-        .split(|c: char| !c.is_alphanumeric())
-        // A publisher's name is written as it is.
-        .filter(|word| *word != "ASHRAE")
-        .find(|word| word.len() > 4 && word.chars().all(|c| c.is_ascii_uppercase()));
-    assert_eq!(shouted, None, "{text}");
-}
 
 #[test]
 fn reasons_and_help_are_sentences() {

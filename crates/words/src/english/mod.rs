@@ -1,5 +1,6 @@
 //! English.
 
+mod advice;
 mod fields;
 mod plan;
 mod problems;
@@ -8,13 +9,20 @@ mod screen;
 mod worksheets;
 
 use uom::si::f64::Pressure;
-use winterset_calc::input::Sensing;
+use winterset_calc::free_cooling::Outcome;
+use winterset_calc::input::{Duty, Sensing};
+use winterset_calc::lever::Change;
 use winterset_calc::need::NeedPart;
+use winterset_calc::parts_list;
+use winterset_calc::recommendation::Reason;
+use winterset_calc::sensor_place;
 use winterset_calc::settings::SettingsNote;
-use winterset_calc::{Action, Basis, Caution, Field, Method, Plan, Rule, Verdict};
+use winterset_calc::winter_start::BypassOutcome;
+use winterset_calc::{Action, Basis, Caution, Condition, Field, Method, Plan, Rule, Verdict};
 use winterset_profile::{Problem, share::ShareError};
 use winterset_refrigerant::Error;
 
+use crate::advice::{Advice, Ordered};
 use crate::language::{FieldWords, Part, RuleWords, Words};
 use crate::screen::Screen;
 use crate::units::Units;
@@ -99,5 +107,37 @@ impl Words for English {
 
     fn worksheets(&self) -> &'static dyn WorksheetWords {
         &English
+    }
+
+    fn advice(&self) -> &'static Advice {
+        &advice::ADVICE
+    }
+
+    fn reason(&self, reason: Reason) -> &'static str {
+        advice::reason(reason)
+    }
+
+    fn change(&self, change: Change) -> RuleWords {
+        advice::change(change)
+    }
+
+    fn condition(&self, condition: Condition) -> RuleWords {
+        advice::condition(condition)
+    }
+
+    fn part(&self, part: &parts_list::Part, units: Units, atmosphere: Pressure) -> Ordered {
+        advice::part(part, units, atmosphere)
+    }
+
+    fn bypass(&self, outcome: &BypassOutcome, units: Units, atmosphere: Pressure) -> String {
+        advice::bypass(outcome, units, atmosphere)
+    }
+
+    fn place(&self, reason: &sensor_place::Reason, units: Units) -> String {
+        advice::place(reason, units)
+    }
+
+    fn off(&self, outcome: &Outcome, duty: Duty, units: Units) -> String {
+        advice::off(outcome, duty, units)
     }
 }

@@ -1,0 +1,40 @@
+//! What stands round the advice of a plan: headings and short notes.
+
+/// The labels round what follows from a plan, one field each.
+#[derive(Clone, Copy, Debug)]
+#[allow(missing_docs)] // each name is what the label is for
+pub struct Advice {
+    pub methods: &'static str,
+    pub methods_note: &'static str,
+    pub hold_limit: &'static str,
+    pub holds: &'static str,
+    pub falls_short: &'static str,
+    pub starts_an_hour: &'static str,
+    pub fan_energy: &'static str,
+    pub compressor_energy: &'static str,
+    pub recommended: &'static str,
+    pub lowers_need: &'static str,
+    pub nothing_lowers: &'static str,
+    /// The need and the hold limit of speed control with a change made.
+    pub with_it: fn(&str, &str) -> String,
+    pub order: &'static str,
+    pub nothing_to_order: &'static str,
+    pub sensor_place: &'static str,
+    pub place_does: &'static str,
+    pub winter_start: &'static str,
+    pub compressor_off: &'static str,
+    pub accuracy: &'static str,
+    /// A method, and the span of its hold limit to both sides.
+    pub give_or_take: fn(&str, &str) -> String,
+    /// The question whose answer narrows the span most.
+    pub measure_first: fn(&str) -> String,
+}
+
+/// A part to order as written.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Ordered {
+    /// What it is.
+    pub name: String,
+    /// What it must be able to do, or how much of it.
+    pub value: String,
+}
