@@ -1,7 +1,7 @@
 //! The operating line: the circuit along condensing temperature, worked out once and read many times.
 //!
 //! From the low-pressure cut-out the device starves the evaporator up to the knee; above, it controls. The line ends below the critical
-//! point, or where one stage of compression lifts no further.
+//! point, where hot discharge leaves the range of the refrigerant's equation, or where one stage of compression lifts no further.
 //!
 //! Saturation properties bend like a root towards the critical temperature. Along the root of the distance to it they are all but straight,
 //! which is what the series run along.
@@ -51,21 +51,25 @@ impl Line {
         let Opening { reserve, shortfall } = opening;
         // Below the known evaporating temperature nothing flows, so that the device cannot feed enough.
         let lowest = known.evaporating + 1e-3;
-        let asked = |reserve: f64| {
+        let asked = |shortfall: f64| {
             let mut trail = circuit.trail();
             near(
                 (lowest, known.condensing),
                 known.condensing - 10.0,
-                |condensing| circuit.surplus(condensing, reserve, &mut trail),
+                // A shortfall of feed is one of flow: the drops before the device go with what flows.
+                |condensing| {
+                    let passed = circuit.surplus(condensing, reserve, &mut trail)? + 1.0;
+                    Ok(shortfall * passed - 1.0)
+                },
             )
         };
         let knee = if reserve > 1.0 {
-            asked(reserve)?
+            asked(1.0)?
         } else {
             known.condensing
         };
         let need = if shortfall > 1.0 {
-            asked(reserve * shortfall)?
+            asked(shortfall)?
         } else {
             knee
         };
@@ -74,6 +78,7 @@ impl Line {
             known.evaporating,
             |condensing| circuit.surplus_at_cut_out(condensing, reserve),
         )?;
+        let highest = reached(circuit, highest);
         let mut trail = circuit.trail();
         let lift = circuit.lift_left(highest, &mut trail)?;
         let highest = if lift < 0.0 {
@@ -125,6 +130,26 @@ impl Line {
         };
         Running::from_columns(series.at(along(self.critical, condensing)))
     }
+}
+
+/// The highest condensing temperature, K, up to one asked for, at which the refrigerant still has all states: hot discharge can leave its
+/// equation's range well above a known point that is well inside.
+fn reached(circuit: &Circuit, asked: f64) -> f64 {
+    const PRECISION: f64 = 1e-3;
+    let has = |condensing: f64| circuit.fed(condensing, &mut circuit.trail()).is_ok();
+    if has(asked) {
+        return asked;
+    }
+    let (mut low, mut high) = (circuit.known.condensing, asked);
+    while high - low > PRECISION {
+        let middle = 0.5 * (low + high);
+        if has(middle) {
+            low = middle;
+        } else {
+            high = middle;
+        }
+    }
+    low
 }
 
 /// The condensing temperature, K, where a share that rises along it is zero.

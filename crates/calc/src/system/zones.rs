@@ -16,7 +16,8 @@ use crate::condenser::{AIR_SIDE_EXPONENT, AIR_SIDE_SHARE};
 /// Refrigerant-side resistance over that of condensing: vapour, condensing, liquid.
 const RESISTANCE: [f64; 3] = [10.0, 1.0, 4.0];
 
-/// Least temperature difference that a share is worked out for, K: nearer, the share only has to be huge.
+/// Least temperature difference that a share is worked out for, K. The logarithmic mean shrinks so slowly that a share need not be large
+/// even here; from here on it grows in proportion, so that no balance leaves liquid colder than the air.
 const CLOSEST: f64 = 1e-6;
 
 /// Shares of the coil: desuperheating, condensing, subcooling.
@@ -78,13 +79,13 @@ impl Air {
     /// Shares of the coil that the circuit takes to reject its heat at a condensing temperature, K.
     pub(crate) fn shares(&self, condensing: f64, running: &Running) -> Shares {
         let inlet = self.outdoor + self.rise * running.rejected();
-        let over = |temperature: f64| (temperature - inlet).max(CLOSEST);
         let ends = [
-            over(running.discharge),
-            over(condensing),
-            over(running.bubble),
-            over(running.liquid),
-        ];
+            running.discharge,
+            condensing,
+            running.bubble,
+            running.liquid,
+        ]
+        .map(|end| end - inlet);
         let enthalpies = [
             running.discharge_enthalpy,
             running.dew_enthalpy,
@@ -93,7 +94,9 @@ impl Air {
         ];
         let share = |zone: usize| {
             let heat = running.flow * (enthalpies[zone] - enthalpies[zone + 1]);
-            heat / (self.passing[zone] * log_mean(ends[zone], ends[zone + 1]))
+            let (inlet, outlet) = (ends[zone].max(CLOSEST), ends[zone + 1].max(CLOSEST));
+            let beyond = 1.0 + (CLOSEST - ends[zone + 1]).max(0.0) / CLOSEST;
+            beyond * heat / (self.passing[zone] * log_mean(inlet, outlet))
         };
         [share(0), share(1), share(2)]
     }
