@@ -4,6 +4,7 @@
 //! it anew, and only drawn here.
 
 mod app;
+pub mod background;
 pub mod components;
 pub mod offline;
 pub mod route;

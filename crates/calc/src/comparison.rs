@@ -45,10 +45,11 @@ pub struct Summary {
 impl Plan {
     /// Every method over the hours of a year.
     pub fn compare(&self, bins: &Bins) -> PerMethod<Summary> {
-        PerMethod::from_fn(|method| self.summary(method, bins))
+        PerMethod::from_fn(|method| self.over_year(method, bins))
     }
 
-    fn summary(&self, method: Method, bins: &Bins) -> Summary {
+    /// One method over the hours of a year.
+    pub fn over_year(&self, method: Method, bins: &Bins) -> Summary {
         let limit = self.hold.of(method).value;
         let mut summary = Summary {
             applies: self.applies(method),

@@ -84,19 +84,22 @@ impl Plan {
     pub fn levers(&self) -> Vec<Lever> {
         let mut levers: Vec<Lever> = Change::ALL
             .into_iter()
-            .filter_map(|change| {
-                let made = crate::plan(&change.made(self)?).ok()?;
-                Some(Lever {
-                    change,
-                    need: made.need.pressure.value,
-                    condensing: made.need.condensing,
-                    governing: made.need.governing,
-                    limit: made.hold.of(Method::SpeedControl).value,
-                })
-            })
-            .filter(|lever| lever.need < self.need.pressure.value)
+            .filter_map(|change| self.lever(change))
             .collect();
         levers.sort_by(|a, b| a.need.value.total_cmp(&b.need.value));
         levers
+    }
+
+    /// What a change does; `None` where the system has it already, or where it does not lower the need.
+    pub fn lever(&self, change: Change) -> Option<Lever> {
+        let made = crate::plan(&change.made(self)?).ok()?;
+        let lever = Lever {
+            change,
+            need: made.need.pressure.value,
+            condensing: made.need.condensing,
+            governing: made.need.governing,
+            limit: made.hold.of(Method::SpeedControl).value,
+        };
+        (lever.need < self.need.pressure.value).then_some(lever)
     }
 }

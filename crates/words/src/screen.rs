@@ -167,6 +167,8 @@ pub struct Screen {
     pub compressor: &'static str,
     /// What stops the compressor.
     pub trips: &'static str,
+    /// While long work goes on.
+    pub working_out: &'static str,
     pub fan_on: &'static str,
     pub fan_share: &'static str,
     pub holds_to: fn(&str) -> String,

@@ -31,7 +31,8 @@ fn move_loader(staging: &Path, base: &str) -> Result<(), Error> {
     let index = staging.join("index.html");
     let page = std::fs::read_to_string(&index).map_err(Error::at(&index))?;
     let (page, loader) = extract_loader(&page, base)?;
-    let loader = to_the_folder(base) + &loader;
+    // The loader also starts the worker for long work, which has no window to put names into.
+    let loader = to_the_folder(base) + &loader.replace("window.", "globalThis.");
     let name = format!("start-{}.js", &hex(&Sha256::digest(&loader))[..16]);
     let page = page.replace(LOADER_MARK, &name);
     let file = staging.join(&name);

@@ -1,5 +1,6 @@
 //! The parts that screens are made of, one a file.
 
+pub mod advice;
 pub mod cautions;
 pub mod chart;
 pub mod choices;

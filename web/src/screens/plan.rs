@@ -10,6 +10,7 @@ use yew_router::prelude::*;
 
 use super::nowhere::Nowhere;
 use super::sites::name_or;
+use crate::components::advice::AdvicePart;
 use crate::components::cautions::Cautions;
 use crate::components::confirm::Confirm;
 use crate::components::go::Go;
@@ -201,6 +202,10 @@ fn whole(plan: &Plan, planned: &Planned, system: &System, here: &Here, units: Un
             </section>
             </div>
         </div>
+        <AdvicePart system={system.clone()} plan={Held(planned.clone())} {units} input={{
+            let here = here.clone();
+            Callback::from(move |field| here.input(field))
+        }} />
         <section class="part">
             <h2>{ t.values_used }</h2>
             <p class="legend">

@@ -165,6 +165,7 @@ pub static SCREEN: Screen = Screen {
     cooling: "cooling",
     compressor: "compressor",
     trips: "stopped by low pressure",
+    working_out: "Being worked out.",
     fan_on: "fan on, share of time",
     fan_share: "fan speed, or time on, %",
     holds_to: |limit| format!("holds to {limit}"),

@@ -1,0 +1,152 @@
+//! What follows from a plan: methods side by side, what lowers the need, what to order, where the sensor goes, the start in the cold.
+
+use std::rc::Rc;
+
+use winterset_calc::Field;
+use winterset_profile::System;
+use winterset_words::{Units, screen};
+use yew::prelude::*;
+
+use super::go::Go;
+use crate::background::{Heard, ask};
+use crate::route::Route;
+use crate::view::advice::{Advice, Item, MethodLine};
+use crate::view::plan::Held;
+use crate::view::words;
+
+/// Properties of [`AdvicePart`].
+#[derive(PartialEq, Properties)]
+pub struct AdviceProps {
+    /// The record.
+    pub system: System,
+    /// Its plan.
+    pub plan: Held,
+    /// Units to write in.
+    pub units: Units,
+    /// Where a field of the system is answered.
+    pub input: Callback<Field, Route>,
+}
+
+/// What is heard of the advice on a plan, asked anew whenever plan or units change.
+#[hook]
+fn use_advice(system: &System, plan: &Held, units: Units) -> Heard {
+    let heard = use_state(|| Heard::Progress(0.0));
+    {
+        let (heard, system) = (heard.clone(), system.clone());
+        use_effect_with((plan.clone(), units), move |(plan, units)| {
+            heard.set(Heard::Progress(0.0));
+            let tell = Callback::from(move |news| heard.set(news));
+            let asked = ask(&system, plan.clone(), *units, tell);
+            move || drop(asked)
+        });
+    }
+    (*heard).clone()
+}
+
+/// The advice, or how far it is.
+#[component]
+pub fn AdvicePart(props: &AdviceProps) -> Html {
+    let t = words().advice();
+    match use_advice(&props.system, &props.plan, props.units) {
+        Heard::Progress(share) => html! {
+            <section class="part" aria-busy="true">
+                <h2>{ t.methods }</h2>
+                <p class="part__note">{ screen().working_out }</p>
+                <progress max="1" value={share.to_string()} aria-label={screen().working_out} />
+            </section>
+        },
+        Heard::Whole(advice) => whole(&advice, &props.input),
+    }
+}
+
+fn whole(advice: &Rc<Advice>, input: &Callback<Field, Route>) -> Html {
+    let t = words().advice();
+    let first = advice.measure_first.as_ref().and_then(|(key, question)| {
+        let field = Field::ALL.iter().find(|field| field.key() == key)?;
+        Some((input.emit(*field), question.clone()))
+    });
+    html! { <div class="advice" data-advice="whole">
+        <section class="part">
+            <h2>{ t.methods }</h2>
+            <p class="part__note">{ &advice.reason }</p>
+            <ul class="methods">{ for advice.methods.iter().map(method) }</ul>
+            <p class="part__note">{ t.methods_note }</p>
+            if let Some(off) = &advice.off {
+                <h3 class="step">{ t.compressor_off }</h3>
+                <p>{ off }</p>
+            }
+        </section>
+        <section class="part">
+            <h2>{ t.accuracy }</h2>
+            <p>{ &advice.band }</p>
+            if let Some((to, question)) = first {
+                <Go {to} class="button">{ (t.measure_first)(&question) }</Go>
+            }
+        </section>
+        <section class="part">
+            <h2>{ t.lowers_need }</h2>
+            if advice.levers.is_empty() {
+                <p>{ t.nothing_lowers }</p>
+            } else {
+                { items(&advice.levers) }
+            }
+        </section>
+        <section class="part">
+            <h2>{ t.order }</h2>
+            if advice.order.is_empty() {
+                <p>{ t.nothing_to_order }</p>
+            } else {
+                { items(&advice.order) }
+            }
+        </section>
+        { said(t.sensor_place, &advice.place) }
+        { said(t.winter_start, &advice.start) }
+    </div> }
+}
+
+fn method(line: &MethodLine) -> Html {
+    let t = words().advice();
+    html! {
+        <li key={line.key.clone()} class={classes!("methods__one", line.recommended.then_some("methods__one--recommended"))}>
+            <p class="methods__head">
+                <span class="methods__name">{ &line.name }</span>
+                <span class="methods__limit">{ &line.limit }</span>
+                <span class={if line.holds { "methods__holds" } else { "methods__short" }}>{ if line.holds { t.holds } else { t.falls_short } }</span>
+            </p>
+            if line.recommended {
+                <p class="methods__mark">{ t.recommended }</p>
+            }
+            <dl class="methods__values">
+                { for line.values.iter().map(|(name, value)| html! { <div><dt>{ name }</dt><dd>{ value }</dd></div> }) }
+            </dl>
+        </li>
+    }
+}
+
+fn items(items: &[Item]) -> Html {
+    html! {
+        <ul class="items">
+            { for items.iter().map(|item| html! {
+                <li>
+                    <span class="items__name">{ &item.name }</span>
+                    <span class="items__value">{ &item.value }</span>
+                    if !item.reason.is_empty() {
+                        <span class="items__reason">{ &item.reason }</span>
+                    }
+                </li>
+            }) }
+        </ul>
+    }
+}
+
+fn said(head: &str, sentences: &[String]) -> Html {
+    if sentences.is_empty() {
+        return Html::default();
+    }
+    html! {
+        <section class="part">
+            <h2>{ head }</h2>
+            { for sentences.iter().map(|sentence| html! { <p>{ sentence }</p> }) }
+        </section>
+    }
+}
