@@ -5,3 +5,4 @@ mod answers;
 mod hosting;
 mod offline;
 mod winter;
+mod worksheets;

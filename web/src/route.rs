@@ -43,6 +43,12 @@ pub enum Route {
     /// Stand-alone calculations.
     #[at("/worksheets")]
     Worksheets,
+    /// One of them.
+    #[at("/worksheets/:sheet")]
+    Worksheet {
+        /// Stable name of the worksheet.
+        sheet: String,
+    },
     /// The technician's own settings.
     #[at("/settings")]
     Settings,
@@ -62,7 +68,7 @@ impl Route {
     /// Which of the three places a screen belongs to.
     pub fn place(&self) -> Place {
         match self {
-            Route::Worksheets => Place::Worksheets,
+            Route::Worksheets | Route::Worksheet { .. } => Place::Worksheets,
             Route::Settings => Place::Settings,
             _ => Place::Sites,
         }

@@ -57,6 +57,7 @@ mod verdict;
 pub mod void_fraction;
 pub mod weather;
 pub mod winter_start;
+mod worksheet;
 
 pub use build::plan;
 pub use explain::{Basis, Explained, Given, Quantity, Rule, Term, Working};
@@ -67,5 +68,6 @@ pub use plan::{
 };
 pub use problem::{InputError, Problem};
 pub use verdict::{Action, Caution, Verdict};
+pub use worksheet::SheetRule;
 
 pub use winterset_refrigerant as refrigerant;

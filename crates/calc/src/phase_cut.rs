@@ -33,6 +33,12 @@ pub fn averaging_meter_fraction(firing: Angle) -> f64 {
     0.5 * (1.0 + firing.get::<radian>().clamp(0.0, PI).cos())
 }
 
+/// Firing angle at which such a meter shows this share of the supply's r.m.s. voltage, `arccos(2·m − 1)`; shares outside 0 to 1 are taken
+/// as the nearer end.
+pub fn firing_angle_by_averaging_meter(shown: f64) -> Angle {
+    Angle::new::<radian>((2.0 * shown.clamp(0.0, 1.0) - 1.0).acos())
+}
+
 #[cfg(test)]
 mod tests {
     use super::*;
@@ -56,6 +62,25 @@ mod tests {
                 "{share}"
             );
         }
+    }
+
+    #[test]
+    fn a_meter_that_averages_leads_back_to_the_angle() {
+        // Integral of the rectified sine from the firing angle on: 3/4 of the whole at 60 degrees, a half at 90, a quarter at 120.
+        for (shown, degrees) in [
+            (1.0, 0.0),
+            (0.75, 60.0),
+            (0.5, 90.0),
+            (0.25, 120.0),
+            (0.0, 180.0),
+        ] {
+            let found = firing_angle_by_averaging_meter(shown).get::<degree>();
+            assert!((found - degrees).abs() < 1e-9, "{shown}: {found}");
+        }
+        assert_eq!(
+            firing_angle_by_averaging_meter(1.5),
+            Angle::new::<radian>(0.0)
+        );
     }
 
     #[test]

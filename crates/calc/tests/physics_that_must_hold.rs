@@ -131,7 +131,7 @@ proptest! {
             };
             prop_assert!(above.of(method).holds, "{method:?} above {limit:?}");
             // Down there the limit is the coldest that a site can have, and the method holds further.
-            let is_coldest = limit <= celsius(-60.0);
+            let is_coldest = limit <= celsius(-60.0) + interval(1e-6);
             prop_assert!(is_coldest || !below.of(method).holds, "{method:?} below {limit:?}");
         }
     }

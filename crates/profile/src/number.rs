@@ -45,6 +45,15 @@ const LONGEST: usize = 40;
 /// # Errors
 /// [`NumberError`] for anything else; never panics.
 pub fn parse(kind: Kind, text: &str) -> Result<Typed, NumberError> {
+    parse_with(text, |written| Unit::parse(kind, written))
+        .map(|(number, unit)| Typed { number, unit })
+}
+
+/// The same with units of any sort, found by how they are written.
+pub(crate) fn parse_with<U>(
+    text: &str,
+    unit: impl Fn(&str) -> Option<U>,
+) -> Result<(f64, Option<U>), NumberError> {
     let text = text.trim();
     if text.is_empty() || text.len() > LONGEST {
         return Err(NumberError::NotANumber);
@@ -65,13 +74,10 @@ pub fn parse(kind: Kind, text: &str) -> Result<Typed, NumberError> {
     let number = to_number(digits.trim_end())?;
     let rest = rest.trim();
     if rest.is_empty() {
-        return Ok(Typed { number, unit: None });
+        return Ok((number, None));
     }
-    match Unit::parse(kind, rest) {
-        Some(unit) => Ok(Typed {
-            number,
-            unit: Some(unit),
-        }),
+    match unit(rest) {
+        Some(unit) => Ok((number, Some(unit))),
         // A second number behind the first is no unit that anyone misspelt.
         None if rest.chars().any(|c| c.is_ascii_digit())
             && rest.starts_with(|c: char| !c.is_alphabetic()) =>

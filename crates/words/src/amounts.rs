@@ -1,94 +1,264 @@
-//! How amounts are written that no field asks for: charge, volume, energy and hours.
+//! How amounts on worksheets are written: the unit that a person reads in, or the one that stood beside an answer.
 
-use uom::si::energy::kilowatt_hour;
-use uom::si::f64::{Energy, Frequency, Mass, Power, Time, Volume};
-use uom::si::frequency::cycle_per_hour;
-use uom::si::mass::{kilogram, pound};
-use uom::si::power::watt;
-use uom::si::time::{hour, second};
-use uom::si::volume::{cubic_foot, liter};
+use uom::si::f64::Pressure;
+use winterset_profile::{Amount, Kind, Measure, Scale};
 
-use crate::units::{Shown, TemperatureUnit, Units, decimal, significant};
+use crate::units::{
+    Figures, PressureUnit, Shown, TemperatureUnit, Units, decimal, decimals_of, significant,
+};
+
+/// Figures of a value that is turned into another unit: more than a gauge reads, so that nothing is lost on the way.
+const CONVERTED: i32 = 5;
 
 impl Units {
-    /// A mass of refrigerant.
-    pub fn mass(self, mass: Mass) -> Shown {
-        let (number, unit) = match self.temperature {
-            TemperatureUnit::Fahrenheit => (mass.get::<pound>(), "lb"),
-            TemperatureUnit::Celsius => (mass.get::<kilogram>(), "kg"),
+    /// The unit that an amount is asked for and written in.
+    pub fn scale(self, measure: Measure) -> Scale {
+        let american = self.temperature == TemperatureUnit::Fahrenheit;
+        let field = |kind: Kind| self.unit(kind).token();
+        let either = |us: &'static str, si: &'static str| if american { us } else { si };
+        let token = match measure {
+            Measure::Temperature => field(Kind::Temperature),
+            Measure::Difference => field(Kind::Difference),
+            Measure::Pressure => field(Kind::Pressure),
+            Measure::PressureDifference => match self.pressure {
+                PressureUnit::Psig => "psi",
+                PressureUnit::Kilopascal => "kPa",
+                PressureUnit::Bar => "bar",
+            },
+            Measure::FanPressure => either("inH2O", "Pa"),
+            Measure::Power => field(Kind::Power),
+            Measure::ShaftPower => either("hp", "W"),
+            Measure::Airflow => field(Kind::Airflow),
+            Measure::Elevation => field(Kind::Elevation),
+            Measure::Length | Measure::Lift => either("ft", "m"),
+            Measure::Bore => either("in", "mm"),
+            Measure::Volume => either("ft3", "L"),
+            Measure::Mass => either("lb", "kg"),
+            Measure::MassFlow => either("lb/min", "kg/h"),
+            Measure::Velocity => either("ft/min", "m/s"),
+            Measure::Density => either("lb/ft3", "kg/m3"),
+            Measure::Conductance => either("Btu/h F", "W/K"),
+            Measure::Voltage => field(Kind::Voltage),
+            Measure::Frequency => field(Kind::Frequency),
+            Measure::Speed => field(Kind::Speed),
+            Measure::Share | Measure::Quality => field(Kind::Share),
+            Measure::Angle => "deg",
         };
-        shown(significant(number, 2), unit)
+        let scales = measure.scales();
+        // Every name above is one of the measure's own, which a test holds it to.
+        measure.scale(token).unwrap_or(scales[0])
     }
 
-    /// The volume of a vessel.
-    pub fn volume(self, volume: Volume) -> Shown {
-        let (number, unit) = match self.temperature {
-            TemperatureUnit::Fahrenheit => (volume.get::<cubic_foot>(), "ft³"),
-            TemperatureUnit::Celsius => (volume.get::<liter>(), "L"),
-        };
-        shown(significant(number, 2), unit)
-    }
-
-    /// Electrical energy, which is paid for in kilowatt-hours everywhere.
-    pub fn energy(self, energy: Energy) -> Shown {
-        shown(significant(energy.get::<kilowatt_hour>(), 3), "kWh")
-    }
-
-    /// Hours of a year.
-    pub fn hours(self, time: Time) -> Shown {
-        shown(decimal(time.get::<hour>(), 0), "h")
-    }
-
-    /// A time to be set on a timer: whole seconds, rounded up.
-    pub fn seconds(self, time: Time) -> Shown {
-        shown(decimal(time.get::<second>().ceil(), 0), "s")
-    }
-
-    /// How often a fan starts: starts an hour.
-    pub fn starts_an_hour(self, starts: Frequency) -> Shown {
-        shown(significant(starts.get::<cycle_per_hour>(), 2), "")
-    }
-
-    /// Electrical power of a heater, which is rated in watts everywhere.
-    pub fn heater(self, power: Power) -> Shown {
-        shown(decimal(power.get::<watt>(), 0), "W")
+    /// An amount as a person reads it. `atmosphere` is what gauge pressure stands on.
+    pub fn amount(self, amount: Amount, atmosphere: Pressure) -> Shown {
+        amount_in(self.scale(amount.measure), amount, atmosphere)
     }
 }
 
-fn shown(number: String, unit: &'static str) -> Shown {
-    Shown { number, unit }
+/// An amount in a unit, with as many figures as a worksheet's answer means.
+pub fn amount_in(scale: Scale, amount: Amount, atmosphere: Pressure) -> Shown {
+    let number = scale.number(amount.si, atmosphere);
+    Shown {
+        number: match figures(scale, amount.measure) {
+            Figures::Decimals(decimals) => decimal(number, decimals),
+            Figures::Significant(figures) => significant(number, figures),
+        },
+        unit: scale.symbol(),
+    }
+}
+
+/// An amount turned into a unit, with more figures than an answer means.
+pub fn converted(scale: Scale, amount: Amount, atmosphere: Pressure) -> Shown {
+    let number = scale.number(amount.si, atmosphere);
+    Shown {
+        number: match amount.measure {
+            Measure::Temperature => decimal(number, 2),
+            _ => significant(number, CONVERTED),
+        },
+        unit: scale.symbol(),
+    }
+}
+
+/// An amount as a person would type it: no zeros at the end of a fraction.
+pub fn plain(scale: Scale, amount: Amount, atmosphere: Pressure) -> Shown {
+    let shown = amount_in(scale, amount, atmosphere);
+    if !shown.number.contains('.') {
+        return shown;
+    }
+    let number = shown.number.trim_end_matches('0').trim_end_matches('.');
+    Shown {
+        number: number.to_owned(),
+        ..shown
+    }
+}
+
+/// An amount to two figures, or temperatures to the whole degree: for what is only about so much.
+pub fn brief(scale: Scale, amount: Amount, atmosphere: Pressure) -> Shown {
+    let number = scale.number(amount.si, atmosphere);
+    Shown {
+        number: match figures(scale, amount.measure) {
+            Figures::Decimals(_) => decimal(number, 0),
+            Figures::Significant(_) => significant(number, 2),
+        },
+        unit: scale.symbol(),
+    }
+}
+
+/// The least value that is allowed, rounded up, so that what is written is allowed itself.
+pub fn at_least(scale: Scale, amount: Amount, atmosphere: Pressure) -> Shown {
+    bound(scale, amount, atmosphere, f64::ceil)
+}
+
+/// The largest value that is allowed, rounded down.
+pub fn at_most(scale: Scale, amount: Amount, atmosphere: Pressure) -> Shown {
+    bound(scale, amount, atmosphere, f64::floor)
+}
+
+fn bound(scale: Scale, amount: Amount, atmosphere: Pressure, round: fn(f64) -> f64) -> Shown {
+    let number = scale.number(amount.si, atmosphere);
+    let decimals = match figures(scale, amount.measure) {
+        Figures::Decimals(_) => 0,
+        Figures::Significant(figures) => decimals_of(number, figures),
+    };
+    let step = 10f64.powi(-decimals);
+    let (scaled, nearest) = (number / step, (number / step).round());
+    // What a change of units has left a last digit off is that number.
+    let is_nearest = (scaled - nearest).abs() <= 1e-9 * nearest.abs().max(1.0);
+    let rounded = if is_nearest { nearest } else { round(scaled) };
+    Shown {
+        number: decimal(rounded * step, usize::try_from(decimals).unwrap_or(0)),
+        unit: scale.symbol(),
+    }
+}
+
+fn figures(scale: Scale, measure: Measure) -> Figures {
+    use Figures::{Decimals, Significant};
+    match measure {
+        Measure::Temperature | Measure::Difference | Measure::Quality => Decimals(1),
+        Measure::Pressure => Decimals(match scale.token() {
+            "kPa" | "kPaa" => 0,
+            "bar" | "bara" => 2,
+            _ => 1,
+        }),
+        Measure::Speed | Measure::Voltage | Measure::Angle | Measure::Elevation => Decimals(0),
+        Measure::Frequency | Measure::Share => Decimals(0),
+        _ => Significant(3),
+    }
 }
 
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::units::PressureUnit;
-    use uom::si::energy::joule;
+    use uom::si::pressure::pascal;
 
-    /// One pound is 0.45359237 kg, one foot 0.3048 m (NIST SP 811); one kilowatt-hour is 3.6 MJ.
-    #[test]
-    fn amounts_come_with_their_unit() {
-        let us = Units::default();
-        let metric = Units {
+    const ALL: [Units; 3] = [
+        Units {
+            temperature: TemperatureUnit::Fahrenheit,
+            pressure: PressureUnit::Psig,
+        },
+        Units {
             temperature: TemperatureUnit::Celsius,
             pressure: PressureUnit::Bar,
+        },
+        Units {
+            temperature: TemperatureUnit::Celsius,
+            pressure: PressureUnit::Kilopascal,
+        },
+    ];
+
+    fn sea_level() -> Pressure {
+        Pressure::new::<pascal>(101_325.0)
+    }
+
+    #[test]
+    fn every_measure_has_a_unit_of_its_own_in_every_family() {
+        for units in ALL {
+            for measure in Measure::ALL {
+                let scale = units.scale(*measure);
+                assert!(measure.scales().contains(&scale), "{measure:?}");
+            }
+        }
+        let [us, si, _] = ALL;
+        assert_eq!(us.scale(Measure::Mass).token(), "lb");
+        assert_eq!(si.scale(Measure::Mass).token(), "kg");
+        assert_eq!(us.scale(Measure::Bore).token(), "in");
+        assert_eq!(us.scale(Measure::ShaftPower).token(), "hp");
+        assert_eq!(si.scale(Measure::Velocity).token(), "m/s");
+        assert_eq!(us.scale(Measure::Conductance).token(), "Btu/h F");
+    }
+
+    #[test]
+    fn amounts_are_written_with_what_they_mean() {
+        let [us, si, _] = ALL;
+        let write = |units: Units, measure, value| {
+            units
+                .amount(Amount::new(measure, value), sea_level())
+                .to_string()
         };
-        let charge = Mass::new::<kilogram>(2.268);
-        assert_eq!(us.mass(charge).to_string(), "5.0\u{a0}lb");
-        assert_eq!(metric.mass(charge).to_string(), "2.3\u{a0}kg");
-        let receiver = Volume::new::<liter>(8.5);
-        assert_eq!(us.volume(receiver).to_string(), "0.30\u{a0}ft³");
-        assert_eq!(metric.volume(receiver).to_string(), "8.5\u{a0}L");
-        let energy = Energy::new::<joule>(3.6e9);
-        assert_eq!(us.energy(energy).to_string(), "1000\u{a0}kWh");
-        let time = Time::new::<second>(90.2);
-        assert_eq!(us.seconds(time).to_string(), "91\u{a0}s");
+        // 250 W is 0.335 hp, 50 Pa is 0.201 in of water, 8 mm is 0.315 in, 1 kg is 2.20 lb (NIST SP 811).
+        assert_eq!(write(us, Measure::ShaftPower, 250.0), "0.335\u{a0}hp");
+        assert_eq!(write(us, Measure::FanPressure, 50.0), "0.201\u{a0}in H₂O");
+        assert_eq!(write(us, Measure::Bore, 8e-3), "0.315\u{a0}in");
+        assert_eq!(write(si, Measure::Bore, 8e-3), "8.00\u{a0}mm");
+        assert_eq!(write(us, Measure::Mass, 1.0), "2.20\u{a0}lb");
         assert_eq!(
-            us.hours(Time::new::<hour>(8766.0)).to_string(),
-            "8766\u{a0}h"
+            write(si, Measure::Pressure, 1_101_325.0),
+            "10.00\u{a0}bar gauge"
         );
-        let starts = Frequency::new::<cycle_per_hour>(12.0);
-        assert_eq!(us.starts_an_hour(starts).to_string(), "12");
-        assert_eq!(us.heater(Power::new::<watt>(40.4)).to_string(), "40\u{a0}W");
+        assert_eq!(write(us, Measure::Share, 0.604), "60\u{a0}%");
+    }
+
+    #[test]
+    fn plain_amounts_end_without_zeros() {
+        let [us, si, _] = ALL;
+        let write = |units: Units, measure, value| {
+            plain(
+                units.scale(measure),
+                Amount::new(measure, value),
+                sea_level(),
+            )
+            .number
+        };
+        assert_eq!(write(si, Measure::Bore, 8e-3), "8");
+        assert_eq!(write(us, Measure::Temperature, 253.15), "\u{2212}4");
+        assert_eq!(
+            write(us, Measure::Speed, 1100.0 * std::f64::consts::PI / 30.0),
+            "1100"
+        );
+        assert_eq!(write(us, Measure::Mass, 0.0), "0");
+    }
+
+    #[test]
+    fn a_value_in_another_unit_keeps_its_figures() {
+        let psi = Measure::PressureDifference
+            .scale("psi")
+            .unwrap_or_else(|| unreachable!());
+        let shown = converted(
+            psi,
+            Amount::new(Measure::PressureDifference, 1e5),
+            sea_level(),
+        );
+        // NIST SP 811: 1 bar is 14.50377 psi.
+        assert_eq!(shown.to_string(), "14.504\u{a0}psi");
+    }
+
+    #[test]
+    fn bounds_lie_inside() {
+        let [us, ..] = ALL;
+        let scale = us.scale(Measure::Temperature);
+        let low = Amount::new(Measure::Temperature, 213.15);
+        assert_eq!(
+            at_least(scale, low, sea_level()).to_string(),
+            "\u{2212}76\u{a0}°F"
+        );
+        let odd = Amount::new(Measure::Temperature, 213.4);
+        assert_eq!(
+            at_least(scale, odd, sea_level()).to_string(),
+            "\u{2212}75\u{a0}°F"
+        );
+        assert_eq!(
+            at_most(scale, odd, sea_level()).to_string(),
+            "\u{2212}76\u{a0}°F"
+        );
     }
 }

@@ -17,6 +17,7 @@ use winterset_refrigerant::Error;
 use crate::advice::{Advice, Ordered};
 use crate::screen::Screen;
 use crate::units::Units;
+use crate::worksheets::WorksheetWords;
 
 /// The words round one field of the inputs.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -81,6 +82,9 @@ pub trait Words: Sync {
     fn basis(&self, basis: Basis) -> &'static str;
     /// A method.
     fn method(&self, method: Method) -> RuleWords;
+    /// Everything that is said on worksheets.
+    fn worksheets(&self) -> &'static dyn WorksheetWords;
+
     /// The labels round what follows from a plan.
     fn advice(&self) -> &'static Advice;
     /// Why a method is recommended, in a sentence.

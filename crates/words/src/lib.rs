@@ -9,11 +9,15 @@ mod english;
 mod language;
 mod screen;
 mod units;
+mod worksheets;
+mod written;
 
 pub use advice::{Advice, Ordered};
+pub use amounts::{amount_in, at_least, at_most, brief, converted, plain};
 pub use language::{FieldWords, Language, Part, RuleWords, Words};
 pub use screen::Screen;
 pub use units::{PressureUnit, Shown, TemperatureUnit, Units};
+pub use worksheets::{WorksheetLabels, WorksheetWords};
 
 /// The labels of the screens.
 pub fn screen() -> &'static Screen {

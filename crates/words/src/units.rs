@@ -222,8 +222,9 @@ impl Units {
     }
 }
 
+/// How many figures mean something.
 #[derive(Clone, Copy)]
-enum Figures {
+pub(crate) enum Figures {
     Decimals(usize),
     Significant(i32),
 }
@@ -249,7 +250,7 @@ pub(crate) fn significant(number: f64, figures: i32) -> String {
 }
 
 /// Decimals that show this many figures; below zero where whole digits are left out.
-fn decimals_of(number: f64, figures: i32) -> i32 {
+pub(crate) fn decimals_of(number: f64, figures: i32) -> i32 {
     if number == 0.0 || !number.is_finite() {
         return 0;
     }

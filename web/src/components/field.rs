@@ -21,6 +21,8 @@ pub struct Round {
     pub usual: Option<AttrValue>,
     /// What is assumed while there is no answer.
     pub assumed: Option<AttrValue>,
+    /// The same as it stands in the empty field itself, in the unit beside it.
+    pub stand_in: Option<AttrValue>,
     /// What is wrong with the answer and what would be right.
     pub error: Option<AttrValue>,
 }
@@ -56,7 +58,9 @@ impl Round {
                 <div class="row__answer">{ answer }</div>
                 <p class="row__error" id={self.error_id()} aria-live="polite">{ self.error.clone().unwrap_or_default() }</p>
                 <p class="row__note" id={self.note_id()}>
-                    if let (true, Some(assumed)) = (blank, &self.assumed) {
+                    if blank && self.stand_in.is_some() {
+                        <span class="row__assume"><span class="value value--assumed">{ t.assumed_form }</span></span>
+                    } else if let (true, Some(assumed)) = (blank, &self.assumed) {
                         <span class="row__assume">{ t.assume }{ " " }<span class="value value--assumed">{ assumed }</span></span>
                     }
                     if let Some(usual) = &self.usual {
@@ -102,7 +106,7 @@ pub fn Number(props: &NumberProps) -> Html {
     let unit_id = format!("unit-{}", props.round.key);
     let answer = html! { <>
         <input class="entry" type="text" inputmode="decimal" autocomplete="off" autocapitalize="off" spellcheck="false"
-            enterkeyhint="next" id={props.round.id()} value={props.text.clone()} oninput={edit}
+            enterkeyhint="next" id={props.round.id()} value={props.text.clone()} placeholder={props.round.stand_in.clone()} oninput={edit}
             aria-invalid={props.round.error.is_some().to_string()} aria-describedby={props.round.describes()} />
         if props.signed {
             <button type="button" class="entry-sign" onclick={turn} aria-label={(t.change_sign)(&props.round.ask)}>{ "±" }</button>
@@ -132,6 +136,9 @@ pub struct ChooseProps {
     /// The words for no answer; without them an answer cannot be taken back.
     #[prop_or_default]
     pub none: Option<AttrValue>,
+    /// Whether the choice is what stands in for no answer.
+    #[prop_or_default]
+    pub assumed: bool,
     /// Another choice was made.
     pub choose: Callback<String>,
 }
@@ -142,7 +149,7 @@ pub fn Choose(props: &ChooseProps) -> Html {
     let choose = props.choose.reform(|event: Event| chosen(&event));
     let known = props.choices.iter().any(|(key, _)| *key == props.chosen);
     let answer = html! {
-        <select class="entry" id={props.round.id()} onchange={choose}
+        <select class={classes!("entry", props.assumed.then_some("entry--assumed"))} id={props.round.id()} onchange={choose}
             aria-invalid={props.round.error.is_some().to_string()} aria-describedby={props.round.describes()}>
             if let Some(none) = &props.none {
                 <option value="" selected={props.chosen.is_empty()}>{ none }</option>
@@ -156,7 +163,9 @@ pub fn Choose(props: &ChooseProps) -> Html {
             }) }
         </select>
     };
-    props.round.row(answer, props.chosen.is_empty())
+    props
+        .round
+        .row(answer, props.assumed || props.chosen.is_empty())
 }
 
 /// Properties of [`Words`].

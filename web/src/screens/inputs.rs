@@ -5,7 +5,7 @@ use std::rc::Rc;
 use wasm_bindgen::JsCast;
 use web_sys::HtmlElement;
 use winterset_calc::Field;
-use winterset_profile::{Entry, Kind, System, kind_of, read_refrigerant};
+use winterset_profile::{Entry, Kind, System, kind_of};
 use winterset_words::{Units, screen};
 use yew::prelude::*;
 
@@ -14,6 +14,7 @@ use super::sites::name_or;
 use crate::components::field::{Choose, Number, Round, Words};
 use crate::components::go::Go;
 use crate::components::head::Head;
+use crate::components::refrigerant::RefrigerantRow;
 use crate::route::Route;
 use crate::store::{Act, ShelfHandle, use_shelf};
 use crate::view::fields::{self, ESSENTIALS, REST};
@@ -85,7 +86,6 @@ pub fn Inputs(props: &InputsProps) -> Html {
 }
 
 /// Makes the rows of one system's form.
-#[derive(Clone)]
 struct Form {
     shelf: ShelfHandle,
     site: String,
@@ -128,7 +128,7 @@ impl Form {
 
     fn row(&self, field: Field) -> Html {
         match (field, kind_of(field)) {
-            (Field::Refrigerant, _) => html! { <RefrigerantRow form={self.clone()} /> },
+            (Field::Refrigerant, _) => self.refrigerant(),
             (Field::CoolingCapacity, _) => self.load(),
             (_, None) => self.choice(field),
             (_, Some(_)) => self.number(field),
@@ -155,6 +155,12 @@ impl Form {
             <Number key={field.key()} round={self.round(field)} text={self.typed(field)} units={fields::units_of(kind)}
                 {unit} signed={fields::is_signed(kind)} {edit} {choose} />
         }
+    }
+
+    fn refrigerant(&self) -> Html {
+        let field = Field::Refrigerant;
+        let edit = self.edit(move |system, typed| system.set(field, Entry::new(typed)));
+        html! { <RefrigerantRow round={self.round(field)} typed={self.typed(field)} none={AttrValue::from(screen().choose)} {edit} /> }
     }
 
     fn choice(&self, field: Field) -> Html {
@@ -197,59 +203,6 @@ impl Form {
             </button>
         </> }
     }
-}
-
-/// Properties of [`RefrigerantRow`].
-#[derive(Properties)]
-struct RefrigerantProps {
-    form: Form,
-}
-
-impl PartialEq for RefrigerantProps {
-    fn eq(&self, other: &Self) -> bool {
-        self.form.system == other.form.system
-            && self.form.units == other.form.units
-            && Rc::ptr_eq(&self.form.planned, &other.form.planned)
-    }
-}
-
-/// The name that stands for a typed blend among the choices.
-const BLEND: &str = "blend";
-
-/// The refrigerant: one from the list, or a blend by mass in words.
-#[component]
-fn RefrigerantRow(props: &RefrigerantProps) -> Html {
-    let t = screen();
-    let form = &props.form;
-    let typed = form.typed(Field::Refrigerant);
-    let named = read_refrigerant(&typed)
-        .ok()
-        .map(|refrigerant| refrigerant.designation().to_owned())
-        .filter(|_| !typed.contains('/'));
-    let by_words = use_state_eq(|| named.is_none() && !typed.trim().is_empty());
-    let mut choices = fields::refrigerants();
-    choices.push((BLEND.into(), t.other_refrigerant.into()));
-    let edit = form.edit(|system, typed| system.set(Field::Refrigerant, Entry::new(typed)));
-    let choose = {
-        let (edit, by_words) = (edit.clone(), by_words.clone());
-        Callback::from(move |key: String| {
-            by_words.set(key == BLEND);
-            edit.emit(if key == BLEND { String::new() } else { key });
-        })
-    };
-    let round = form.round(Field::Refrigerant);
-    if *by_words {
-        let back = {
-            let by_words = by_words.clone();
-            Callback::from(move |_: MouseEvent| by_words.set(false))
-        };
-        return html! { <>
-            <Words {round} text={typed} {edit} />
-            <button type="button" class="button" onclick={back}>{ t.choose_from_list }</button>
-        </> };
-    }
-    let chosen = AttrValue::from(named.unwrap_or_else(|| typed.trim().to_owned()));
-    html! { <Choose {round} {choices} {chosen} none={AttrValue::from(t.choose)} {choose} /> }
 }
 
 /// Brings the row of a field into sight and its answer into focus.

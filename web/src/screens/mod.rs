@@ -3,11 +3,12 @@
 mod inputs;
 mod nowhere;
 mod plan;
-mod saturation;
 mod settings;
 mod share;
 mod site;
 mod sites;
+mod worksheet;
+mod worksheets;
 
 use yew::prelude::*;
 
@@ -33,7 +34,10 @@ pub fn of(route: Route) -> Html {
         } => {
             html! { <inputs::Inputs key={system.clone()} {site} system={system.clone()} {field} /> }
         }
-        Route::Worksheets => html! { <saturation::SaturationScreen /> },
+        Route::Worksheets => html! { <worksheets::WorksheetList /> },
+        Route::Worksheet { sheet } => {
+            html! { <worksheet::WorksheetScreen key={sheet.clone()} sheet={sheet.clone()} /> }
+        }
         Route::Settings => html! { <settings::Settings /> },
         Route::Share { payload } => {
             html! { <share::Share key={payload.clone()} payload={payload.clone()} /> }

@@ -1,7 +1,7 @@
-//! The technician's own settings, and what a worksheet was left with.
+//! The technician's own settings, and what the worksheets were left with.
 
 use serde::{Deserialize, Serialize};
-use winterset_profile::Unit;
+use winterset_profile::Worksheets;
 use winterset_words::Units;
 
 /// How the screens look.
@@ -57,36 +57,8 @@ pub struct Preferences {
     pub units: Units,
     /// How the screens look.
     pub theme: Theme,
-    /// The saturation worksheet as it was left.
-    pub saturation: SaturationSheet,
+    /// The worksheets as they were left.
+    pub worksheets: Worksheets,
     /// Outdoor temperature now, as typed, in the unit of temperature.
     pub outdoor_now: String,
-}
-
-/// The saturation worksheet, every answer as typed.
-#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
-#[serde(default)]
-pub struct SaturationSheet {
-    /// Designation of the refrigerant.
-    pub refrigerant: String,
-    /// The temperature that pressures are wanted at.
-    pub temperature: String,
-    /// The pressure that temperatures are wanted at.
-    pub pressure: String,
-    /// Elevation.
-    pub elevation: String,
-    /// Stable name of the unit of elevation.
-    pub elevation_unit: String,
-}
-
-impl Default for SaturationSheet {
-    fn default() -> Self {
-        Self {
-            refrigerant: "R-410A".to_owned(),
-            temperature: String::new(),
-            pressure: String::new(),
-            elevation: String::new(),
-            elevation_unit: Unit::Foot.token().to_owned(),
-        }
-    }
 }

@@ -126,6 +126,7 @@ pub fn round(system: &System, field: Field, error: Option<String>, units: Units)
             .map(|usual| (screen().usual)(&usual).into()),
         assumed: assumed(system, field, units).map(AttrValue::from),
         error: error.map(AttrValue::from),
+        ..Round::default()
     }
 }
 

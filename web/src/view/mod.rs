@@ -5,8 +5,8 @@ pub mod fields;
 pub mod ladder;
 pub mod outdoor;
 pub mod plan;
-pub mod saturation;
 pub mod sheet;
+pub mod worksheets;
 
 use winterset_words::{Language, Words};
 

@@ -6,6 +6,7 @@ mod plan;
 mod problems;
 mod rules;
 mod screen;
+mod worksheets;
 
 use uom::si::f64::Pressure;
 use winterset_calc::free_cooling::Outcome;
@@ -25,6 +26,7 @@ use crate::advice::{Advice, Ordered};
 use crate::language::{FieldWords, Part, RuleWords, Words};
 use crate::screen::Screen;
 use crate::units::Units;
+use crate::worksheets::WorksheetWords;
 
 /// English.
 #[derive(Clone, Copy, Debug)]
@@ -101,6 +103,10 @@ impl Words for English {
 
     fn method(&self, method: Method) -> RuleWords {
         plan::method(method)
+    }
+
+    fn worksheets(&self) -> &'static dyn WorksheetWords {
+        &English
     }
 
     fn advice(&self) -> &'static Advice {

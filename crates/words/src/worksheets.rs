@@ -1,0 +1,72 @@
+//! What can be said on worksheets, whatever the language.
+
+use uom::si::f64::Pressure;
+use winterset_calc::SheetRule;
+use winterset_calc::flooding::FloodingError;
+use winterset_calc::liquid_line::LineError;
+use winterset_calc::motor::MotorError;
+use winterset_profile::{AmountProblem, Measure, Question, Scale, Sheet, Title};
+
+use crate::language::{FieldWords, RuleWords};
+use crate::units::Units;
+
+/// The labels round worksheets, one field each.
+#[derive(Clone, Copy, Debug)]
+#[allow(missing_docs)] // each name is what the label is for
+pub struct WorksheetLabels {
+    pub worksheets: &'static str,
+    pub list_note: &'static str,
+    pub result: &'static str,
+    pub touch_note: &'static str,
+    pub left_out: &'static str,
+    pub clear: &'static str,
+    pub clear_question: &'static str,
+    pub gone: &'static str,
+    pub fix: &'static str,
+    pub stalls: &'static str,
+    pub stalls_reason: &'static str,
+    pub above_line: &'static str,
+    pub flash: &'static str,
+    pub flash_reason: &'static str,
+    pub liquid_reason: &'static str,
+    pub not_superheated: &'static str,
+    pub not_subcooled: &'static str,
+    pub receiver_short: &'static str,
+    pub receiver_short_reason: &'static str,
+    pub inlet_subcooling: &'static str,
+    pub held_pressure: &'static str,
+    pub held_pressure_reason: &'static str,
+    pub usual_range: fn(&str, &str) -> String,
+    pub below_bearing: &'static str,
+    pub below_start: &'static str,
+    pub gauge_note: fn(&str) -> String,
+}
+
+/// Everything that is said on worksheets in one language.
+pub trait WorksheetWords: Sync {
+    /// The labels.
+    fn labels(&self) -> &'static WorksheetLabels;
+    /// A worksheet: its name, and what it is for.
+    fn sheet(&self, sheet: Sheet) -> RuleWords;
+    /// What a section is about.
+    fn title(&self, title: Title) -> &'static str;
+    /// The words round a question.
+    fn question(&self, question: Question) -> FieldWords;
+    /// A choice at a question, by the key that is kept.
+    fn choice(&self, question: Question, key: &str) -> &'static str;
+    /// What a value measures.
+    fn measure(&self, measure: Measure) -> &'static str;
+    /// A unit by its name in words.
+    fn unit(&self, scale: Scale) -> &'static str;
+    /// The words for a rule.
+    fn rule(&self, rule: SheetRule) -> RuleWords;
+    /// What is wrong with a typed amount, and what would be right. `scale` is the unit that stands beside it.
+    fn amount_problem(&self, problem: &AmountProblem, scale: Scale, atmosphere: Pressure)
+    -> String;
+    /// What is wrong with what a motor is asked.
+    fn motor_error(&self, error: &MotorError, units: Units) -> String;
+    /// What is wrong with a liquid line.
+    fn line_error(&self, error: &LineError, units: Units, atmosphere: Pressure) -> String;
+    /// What is wrong with a flooded condenser.
+    fn flooding_error(&self, error: &FloodingError, units: Units, atmosphere: Pressure) -> String;
+}
