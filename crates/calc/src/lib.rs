@@ -1,9 +1,16 @@
 //! The winter plan of an air-cooled system: the job's physics and its decisions.
 //!
 //! A plan starts from an [`Input`], which holds what is known of a system with the basis of each value (entered or
-//! assumed), and ends in a [`Plan`]: the pressure need, the values to set on a fan speed controller, the hold limits,
-//! the curves along outdoor temperature and a verdict. Every derived value is an [`Explained`] one: it carries the
-//! [`Rule`] it came from, with equation and source, and the terms that went in.
+//! assumed), and ends in a [`Plan`]: the pressure need and the part that sets it, the values to set on a fan speed
+//! controller, the hold limit of seven methods, the method that is recommended and why. Compressor, evaporator, metering
+//! device and condenser are one balance, so that every [`Point`] of a plan, at any outdoor temperature, comes with what
+//! the refrigerant does round the cycle. Every derived value is an [`Explained`] one: it carries the [`Rule`] it came
+//! from, with equation and source, and the terms that went in.
+//!
+//! What follows from a plan is asked of it: [`Plan::compare`] over a year, [`Plan::levers`] that lower the need,
+//! [`Plan::bands`] that assumed values leave, and in [`advice`] what to order, where the sensor goes, how the system
+//! starts in the cold and when the compressor may stay off. The other modules answer questions of their own, without a
+//! plan: [`motor`], [`sensor`], [`own_controller`], [`fan_bank`], [`liquid_line`], [`charge`], [`ice`], [`compressor`].
 //!
 //! Everything inside is SI and absolute pressure, as [`uom`] quantities at the public functions. Nothing here formats,
 //! reads a clock, touches a file or knows a browser.

@@ -1,0 +1,224 @@
+//! Answers to plans against the JSON Schema beside the README, by a validator of draft 2020-12 that is not ours.
+#![allow(clippy::unwrap_used, clippy::panic)] // a broken fixture should stop its test
+
+mod common;
+
+use std::collections::BTreeSet;
+
+use common::{SYSTEMS, answers, system};
+use jsonschema::Validator;
+use serde_json::{Value, json};
+
+const README: &str = include_str!("../README.md");
+
+fn schema() -> Value {
+    serde_json::from_str(include_str!("../plan.schema.json")).unwrap()
+}
+
+fn validator() -> Validator {
+    jsonschema::draft202012::new(&schema()).unwrap()
+}
+
+/// A record with some of its entries typed anew.
+fn with(name: &str, entries: &[(&str, &str, &str)]) -> Value {
+    let mut record = system(name);
+    for (field, typed, unit) in entries {
+        record["entries"][field] = match *unit {
+            "" => json!({ "typed": typed }),
+            unit => json!({ "typed": typed, "unit": unit }),
+        };
+    }
+    record
+}
+
+/// Systems with every motor, metering device and duty, a liquid line, a trip, and lows from mild to arctic.
+fn varied() -> Vec<Value> {
+    let mut records: Vec<Value> = SYSTEMS.iter().map(|name| system(name)).collect();
+    for motor in [
+        "permanent-split-capacitor",
+        "shaded-pole",
+        "electronically-commutated",
+        "three-phase",
+    ] {
+        records.push(with("radio-hut", &[("motor", motor, "")]));
+        records.push(with(
+            "flower-cooler",
+            &[("motor", motor, ""), ("outdoor_low", "-30", "C")],
+        ));
+    }
+    for metering in [
+        "txv-conventional",
+        "txv-balanced",
+        "electronic-valve",
+        "fixed-orifice",
+    ] {
+        let entries = [("metering", metering, ""), ("outdoor_low", "-25", "C")];
+        records.push(with("radio-hut", &entries));
+        records.push(with("brewery-cellar", &entries));
+    }
+    for duty in ["room-cooling", "cooler", "freezer"] {
+        let mut record = with("flower-cooler", &[("duty", duty, "")]);
+        record["entries"]
+            .as_object_mut()
+            .unwrap()
+            .remove("evaporating");
+        records.push(record);
+    }
+    let line = [
+        ("liquid_length", "40", "m"),
+        ("liquid_lift", "9", "m"),
+        ("liquid_diameter", "9.5", "mm"),
+    ];
+    records.push(with("radio-hut", &line));
+    records.push(with("flower-cooler", &line[..2]));
+    records.push(with("radio-hut", &[("outdoor_low", "20", "C")]));
+    records.push(with(
+        "archive-vault",
+        &[("outdoor_low", "-30", "C"), ("idle_airflow", "30", "%")],
+    ));
+    records
+}
+
+fn found() -> Vec<Value> {
+    let requests: String = varied()
+        .iter()
+        .map(|record| format!("{}\n", json!({ "plan": { "system": record } })))
+        .collect();
+    answers(requests.as_bytes())
+}
+
+#[test]
+fn the_schema_is_one() {
+    assert!(jsonschema::draft202012::meta::is_valid(&schema()));
+}
+
+#[test]
+fn every_answer_keeps_to_the_schema() {
+    let validator = validator();
+    let answers = found();
+    for (record, answer) in varied().iter().zip(&answers) {
+        assert!(answer.get("error").is_none(), "{record}: {answer}");
+        let wrong: Vec<String> = validator
+            .iter_errors(answer)
+            .map(|error| format!("{}: {error}", error.instance_path()))
+            .collect();
+        assert!(wrong.is_empty(), "{record}: {}", wrong.join("\n"));
+    }
+    // What is held is held in many forms.
+    for (key, least) in [
+        ("condition", 4),
+        ("kind", 8),
+        ("reason", 4),
+        ("action", 5),
+        ("drive", 2),
+        ("governing", 2),
+        ("part", 6),
+    ] {
+        let mut seen = BTreeSet::new();
+        answers
+            .iter()
+            .for_each(|answer| texts_at(answer, key, &mut seen));
+        assert!(seen.len() >= least, "{key}: {seen:?}");
+    }
+    for part in ["liquid_line", "evaporator"] {
+        let asks = |answer: &Value| answer["pressure_need"]["parts_Pa"].get(part).is_some();
+        assert!(answers.iter().any(asks), "{part}");
+    }
+}
+
+fn texts_at(value: &Value, wanted: &str, seen: &mut BTreeSet<String>) {
+    match value {
+        Value::Object(object) => {
+            for (key, value) in object {
+                if key == wanted {
+                    seen.extend(value.as_str().map(str::to_owned));
+                }
+                texts_at(value, wanted, seen);
+            }
+        }
+        Value::Array(items) => items.iter().for_each(|item| texts_at(item, wanted, seen)),
+        _ => {}
+    }
+}
+
+/// One change to a good answer each.
+#[test]
+fn a_broken_answer_does_not() {
+    let validator = validator();
+    let request = json!({ "plan": { "system": system("radio-hut") } });
+    let good = &answers(request.to_string().as_bytes())[0];
+    assert!(validator.is_valid(good));
+    let broken = |pointer: &str, key: &str, value: Value| {
+        let mut answer = good.clone();
+        let object = answer.pointer_mut(pointer).unwrap().as_object_mut();
+        object.unwrap().insert(key.to_owned(), value);
+        answer
+    };
+    for (pointer, key, value) in [
+        ("", "extra", json!(1)),
+        ("", "hold_limit_K", json!(-3.0)),
+        ("", "hold_limit_K", json!("cold")),
+        ("", "curves", json!({})),
+        ("/pressure_need", "governing", json!("fan")),
+        ("/pressure_need", "pressure_Pa", json!(0)),
+        ("/pressure_need", "ice", json!({ "kind": "below" })),
+        ("/pressure_need/parts_Pa", "receiver", json!(1e5)),
+        ("/verdict", "method", json!("prayer")),
+        ("/verdict", "action", json!(null)),
+        ("/settings", "drive", json!("signal")),
+        ("/settings", "refuses_phase_cut", json!("three-phase")),
+        ("/settings", "notes", json!(["odd"])),
+        ("/design/zones", "condensing", json!(1.2)),
+        ("/design/cycle", "mass_flow_kg_s", json!(0)),
+        ("/curves/full_fan/0", "condition", json!("fine")),
+        ("/curves/full_fan/0", "condition", json!("holds")),
+        ("/curves/on_off/0", "condition", json!("low_pressure_trip")),
+        ("/curves/full_fan/0", "starts_per_hour", json!(3)),
+        ("/curves/on_off/0", "swing_Pa", json!([1e6])),
+        ("/advice", "order", json!([{ "part": "motor" }])),
+        ("/advice", "winter_start", json!({})),
+        ("/advice/bands/by_field_K", "duty", json!(1)),
+        ("/advice/methods/staged", "applies", json!("no")),
+        ("/advice/sensor_place", "confirmed", json!(false)),
+    ] {
+        let answer = broken(pointer, key, value);
+        assert!(!validator.is_valid(&answer), "{pointer} {key}");
+    }
+    // And each key left out, all through the answer but where it may be.
+    for key in good.as_object().unwrap().keys() {
+        let mut answer = good.clone();
+        answer.as_object_mut().unwrap().remove(key);
+        assert!(!validator.is_valid(&answer), "{key}");
+    }
+}
+
+/// Objects take no keys but those named, and all that is named stands in the README.
+#[test]
+fn the_schema_is_strict_and_explained() {
+    strict(&schema(), "");
+}
+
+fn strict(value: &Value, at: &str) {
+    match value {
+        Value::Object(object) => {
+            if object.get("type").is_some_and(|kind| kind == "object") {
+                assert_eq!(object["additionalProperties"], false, "{at}");
+                assert!(object.contains_key("required"), "{at}");
+                let properties = object["properties"].as_object().unwrap();
+                properties.keys().for_each(|key| explained(key));
+            }
+            let listed = object.get("enum").and_then(Value::as_array);
+            let words = listed.into_iter().flatten().chain(object.get("const"));
+            words.filter_map(Value::as_str).for_each(explained);
+            for (key, value) in object {
+                strict(value, &format!("{at}/{key}"));
+            }
+        }
+        Value::Array(items) => items.iter().for_each(|item| strict(item, at)),
+        _ => {}
+    }
+}
+
+fn explained(word: &str) {
+    assert!(README.contains(&format!("`{word}`")), "{word}");
+}
