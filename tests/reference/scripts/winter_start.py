@@ -20,7 +20,7 @@ from scipy.integrate import solve_ivp
 OUT = Path(sys.argv[1])
 FLUIDS = {"R-134a": "R134a", "R-290": "Propane", "R-32": "R32", "R-1234yf": "R1234yf"}
 EFFICIENCY, LAMINAR, CLOSING = 0.65, 1e3, 0.2
-RESERVE = {"txv-conventional": 1.25, "electronic-valve": 2.5, "fixed-orifice": 1.2}
+RESERVE = {"txv-conventional": 1.25, "electronic-valve": 2.5, "fixed-orifice": 1.0}
 
 
 def write(name, source, rows):

@@ -78,29 +78,32 @@ pub struct PressureNeed {
 /// published source.
 const COMPRESSOR_LIFT: f64 = 15.0;
 
-/// Flow that the device can pass over the flow it must pass at the known point: fully open for a valve; for an orifice, which
-/// cannot open, the shortfall of evaporator feed that is put up with. Common practice, no published source.
+/// Flow that the fully open device can pass over the flow it passes at the known point; an orifice cannot open. Common practice, no
+/// published source.
 pub fn flow_reserve(metering: Metering) -> f64 {
     match metering {
         Metering::TxvConventional => 1.25,
         Metering::TxvBalanced => 1.6,
         Metering::ElectronicValve => 2.5,
-        Metering::FixedOrifice => 1.2,
+        Metering::FixedOrifice => 1.0,
     }
 }
 
-/// How a metering device bears on the operating line: how far it opens, and the shortfall of an orifice, which does not.
-pub(crate) fn opening(metering: Metering) -> Opening {
-    let reserve = flow_reserve(metering);
+/// Flow that is controlled for over the flow that is put up with. A valve is expected to control; an orifice feeds less on every day that is
+/// cooler than the known point, and is taken to do until two sevenths are missing, which lies near the 50 to 60 °F outdoors below which
+/// uncontrolled systems are known to run into trouble. Common practice, no published source.
+pub fn feed_shortfall(metering: Metering) -> f64 {
     match metering {
-        Metering::FixedOrifice => Opening {
-            reserve: 1.0,
-            shortfall: reserve,
-        },
-        _ => Opening {
-            reserve,
-            shortfall: 1.0,
-        },
+        Metering::FixedOrifice => 1.4,
+        _ => 1.0,
+    }
+}
+
+/// How a metering device bears on the operating line.
+pub(crate) fn opening(metering: Metering) -> Opening {
+    Opening {
+        reserve: flow_reserve(metering),
+        shortfall: feed_shortfall(metering),
     }
 }
 
@@ -191,7 +194,12 @@ fn metering_need(
     );
     let difference = |value| Quantity::PressureDifference(Pressure::new::<pascal>(value));
     let working = Working::new(Rule::MeteringNeed)
-        .with("r", Quantity::Ratio(flow_reserve(input.metering.value)))
+        .with(
+            "r",
+            Quantity::Ratio(
+                flow_reserve(input.metering.value) * feed_shortfall(input.metering.value),
+            ),
+        )
         .with(
             "m₀",
             Quantity::MassFlow(MassRate::new::<kilogram_per_second>(circuit.at_known.flow)),
