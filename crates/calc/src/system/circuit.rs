@@ -21,7 +21,7 @@ use crate::root::try_near;
 pub(crate) const CUT_OUT_BELOW: f64 = 25.0;
 
 /// How close an evaporating temperature is found, K.
-const PRECISION: f64 = 1e-5;
+const PRECISION: f64 = 1e-6;
 
 /// The load that scales a circuit.
 #[derive(Clone, Copy, Debug)]

@@ -159,7 +159,7 @@ fn near(
     mut f: impl FnMut(f64) -> Result<f64, Error>,
 ) -> Result<f64, Error> {
     const SLOPE: f64 = 0.02;
-    const PRECISION: f64 = 1e-6;
+    const PRECISION: f64 = 1e-7;
     let share = |condensing: f64| Ok::<_, Error>((f(condensing)?, ()));
     let (root, _, ()) = try_near((low, high), (guess, SLOPE), PRECISION, share)?;
     Ok(root)
