@@ -72,6 +72,9 @@ async fn main() -> Result<(), Failure> {
                 };
                 page.go(&format!("{}{behind}", server.address())).await?;
                 page.find("main").await?;
+                if *name == "plan" {
+                    page.find("[data-advice]").await?;
+                }
                 page.whole_picture(&format!("{size}-{theme}-{name}"))
                     .await?;
             }
