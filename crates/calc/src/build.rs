@@ -17,7 +17,7 @@ use crate::cycle::{ISENTROPIC_EFFICIENCY, SUBCOOLING, SUPERHEAT};
 use crate::explain::{Explained, Given, Quantity, Rule, Working};
 use crate::fan_bank::{Fan, FanBank, Layout, Role};
 use crate::field::Field;
-use crate::input::{Input, Load};
+use crate::input::{BelowMinimum, Input, Load};
 use crate::method::{Actuator, Model};
 use crate::motor::{InductionMotor, takes_phase_cut};
 use crate::need::{opening, pressure_need};
@@ -117,6 +117,7 @@ fn build(input: &Input) -> Result<Plan, InputError> {
         need: need_point,
         full_speed: (full.pressure, full.condensing),
         idle_airflow: input.idle_airflow.value,
+        stops: input.below_minimum.value == BelowMinimum::Stops,
         stages: stages(input.fans.value),
         fan_power: design.fan_power.value,
     };

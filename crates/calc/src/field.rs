@@ -98,6 +98,8 @@ fields! {
     HeatReclaim = "heat_reclaim",
     /// How the evaporators are defrosted.
     Defrost = "defrost",
+    /// What the speed controller does below its minimum output.
+    BelowMinimum = "below_minimum",
     /// When the reversing valve of a heat pump is energised.
     ReversingValve = "reversing_valve",
     /// Ten coefficients of the compressor's mass flow.
@@ -195,6 +197,7 @@ impl Field {
             | Field::Duty
             | Field::Defrost
             | Field::ReversingValve
+            | Field::BelowMinimum
             | Field::FlowCoefficients
             | Field::PowerCoefficients
             | Field::SheetUnits

@@ -110,6 +110,16 @@ choices! {
 }
 
 choices! {
+    /// What a speed controller does where even its minimum output cools too much.
+    BelowMinimum {
+        /// The fan keeps turning at minimum output.
+        KeepsTurning = "keeps-turning",
+        /// The fan stops, and starts again as the sensed value rises.
+        Stops = "stops",
+    }
+}
+
+choices! {
     /// When the reversing valve of a heat pump is energised.
     Reversing {
         /// The system cools alone.
@@ -209,6 +219,8 @@ pub struct Input {
     pub heat_reclaim: Option<ThermodynamicTemperature>,
     /// How the evaporators are defrosted.
     pub defrost: Given<Defrost>,
+    /// What the speed controller does below its minimum output.
+    pub below_minimum: Given<BelowMinimum>,
     /// When the reversing valve of a heat pump is energised.
     pub reversing_valve: Given<Reversing>,
     /// Subcooling at the condenser's outlet at the known point; where not entered, the usual.
@@ -270,6 +282,7 @@ impl Input {
             lowest_load: Given::assumed(1.0),
             heat_reclaim: None,
             defrost: Given::assumed(Defrost::Other),
+            below_minimum: Given::assumed(BelowMinimum::KeepsTurning),
             reversing_valve: Given::assumed(Reversing::None),
             subcooling: None,
             fan_power: None,

@@ -7,8 +7,8 @@ use winterset_calc::compressor::coefficients::{CoefficientError, Coefficients};
 use winterset_calc::compressor::polynomial::{FlowUnit, Polynomial, PowerUnit, TemperatureScale};
 use winterset_calc::compressor::rating::DataSheet;
 use winterset_calc::input::{
-    Bearing, Defrost, Duty, Essentials, Input, Load, Metering, MotorKind, Reversing, Sensing,
-    SheetUnits,
+    Bearing, BelowMinimum, Defrost, Duty, Essentials, Input, Load, Metering, MotorKind, Reversing,
+    Sensing, SheetUnits,
 };
 use winterset_calc::{Field, Given, InputError, Quantity, usual};
 use winterset_refrigerant::{Error, Refrigerant};
@@ -134,6 +134,7 @@ pub fn kind_of(field: Field) -> Option<Kind> {
         | Field::Duty
         | Field::Defrost
         | Field::ReversingValve
+        | Field::BelowMinimum
         | Field::FlowCoefficients
         | Field::PowerCoefficients
         | Field::SheetUnits
@@ -492,6 +493,7 @@ impl System {
         take!(reader, input.lowest_load, LowestLoad, Ratio);
         choose!(reader, input.defrost, Defrost, Defrost);
         choose!(reader, input.reversing_valve, ReversingValve, Reversing);
+        choose!(reader, input.below_minimum, BelowMinimum, BelowMinimum);
         input.compressor_sheet = reader.sheet(&input.refrigerant);
         optional!(reader, input.indoor_airflow, IndoorAirflow, Airflow);
         optional!(reader, input.liquid_length, LiquidLength, Elevation);
@@ -597,6 +599,7 @@ impl System {
             Field::Dirt => Assumed::Value(Quantity::Ratio(whole.dirt.value)),
             Field::LowestLoad => Assumed::Value(Quantity::Ratio(whole.lowest_load.value)),
             Field::Defrost => Assumed::Choice(whole.defrost.value.key()),
+            Field::BelowMinimum => Assumed::Choice(whole.below_minimum.value.key()),
             Field::ReversingValve => Assumed::Choice(whole.reversing_valve.value.key()),
             Field::SheetUnits => Assumed::Choice(SHEET_UNITS.key()),
             Field::SheetSuperheat => Assumed::Value(Quantity::Difference(usual::sheet_superheat())),

@@ -2,7 +2,7 @@
 
 use uom::si::f64::Pressure;
 use winterset_calc::input::{
-    Bearing, Defrost, Duty, Metering, MotorKind, Reversing, Sensing, SheetUnits,
+    Bearing, BelowMinimum, Defrost, Duty, Metering, MotorKind, Reversing, Sensing, SheetUnits,
 };
 use winterset_calc::refrigerant::Refrigerant;
 use winterset_calc::{Basis, Field};
@@ -25,7 +25,7 @@ pub const ESSENTIALS: [Field; 7] = [
 ];
 
 /// Everything else, in the order in which it is found on the way from the nameplate to the roof.
-pub const REST: [Field; 32] = [
+pub const REST: [Field; 33] = [
     Field::OverAmbient,
     Field::KnownOutdoor,
     Field::Evaporating,
@@ -37,6 +37,7 @@ pub const REST: [Field; 32] = [
     Field::Airflow,
     Field::Sensing,
     Field::ThrottlingRange,
+    Field::BelowMinimum,
     Field::CompressorLowest,
     Field::IdleAirflow,
     Field::Subcooling,
@@ -68,6 +69,10 @@ fn keys(field: Field) -> Vec<&'static str> {
         Field::Motor => MotorKind::ALL.iter().map(|choice| choice.key()).collect(),
         Field::Bearing => Bearing::ALL.iter().map(|choice| choice.key()).collect(),
         Field::Defrost => Defrost::ALL.iter().map(|choice| choice.key()).collect(),
+        Field::BelowMinimum => BelowMinimum::ALL
+            .iter()
+            .map(|choice| choice.key())
+            .collect(),
         Field::ReversingValve => Reversing::ALL.iter().map(|choice| choice.key()).collect(),
         Field::SheetUnits => SheetUnits::ALL.iter().map(|choice| choice.key()).collect(),
         Field::Sensing => Sensing::ALL.iter().map(|choice| choice.key()).collect(),

@@ -83,7 +83,7 @@ enum FanDoes {
 impl FanDoes {
     fn at(plan: &Plan, method: Method, point: &Point) -> Self {
         const NEAR: f64 = 1e-6;
-        if method.is_modulated() {
+        if method.is_modulated() && point.swing.is_none() {
             let output = point.output.map_or(1.0, |output| output.fraction);
             return if output >= 1.0 - NEAR {
                 FanDoes::Full

@@ -131,6 +131,10 @@ pub(super) fn field(field: Field) -> FieldWords {
             "The condensing temperature that whoever uses the heat wants, if the heat is used.",
         ),
         Field::Defrost => ("Defrost", "Hot gas needs head pressure to melt ice."),
+        Field::BelowMinimum => (
+            "Below minimum output the fan",
+            "Some controllers keep the fan turning at minimum output, some stop it. A fan that stops holds head pressure further, and lets it saw a little.",
+        ),
         Field::ReversingValve => (
             "Reversing valve",
             "Of a heat pump: in which mode its coil is energised. In heating the outdoor fan runs at full speed, told from this signal.",
@@ -221,6 +225,7 @@ pub(super) fn usual(field: Field, units: Units) -> Option<String> {
         | Field::FullLoad
         | Field::Defrost
         | Field::ReversingValve
+        | Field::BelowMinimum
         | Field::FlowCoefficients
         | Field::PowerCoefficients
         | Field::SheetUnits
@@ -252,6 +257,8 @@ pub(super) fn choice(field: Field, key: &str) -> &'static str {
         (Field::Metering, "fixed-orifice") => "Fixed orifice or capillary",
         (Field::Defrost, "other") => "Other, or none",
         (Field::Defrost, "hot-gas") => "Hot gas",
+        (Field::BelowMinimum, "keeps-turning") => "Keeps turning",
+        (Field::BelowMinimum, "stops") => "Stops",
         (Field::ReversingValve, "none") => "No heat pump",
         (Field::ReversingValve, "in-cooling") => "Energised in cooling",
         (Field::ReversingValve, "in-heating") => "Energised in heating",
@@ -269,7 +276,7 @@ pub(super) fn choice(field: Field, key: &str) -> &'static str {
 mod tests {
     use super::*;
     use winterset_calc::input::{
-        Bearing, Defrost, Duty, Metering, MotorKind, Reversing, Sensing, SheetUnits,
+        Bearing, BelowMinimum, Defrost, Duty, Metering, MotorKind, Reversing, Sensing, SheetUnits,
     };
 
     #[test]
@@ -294,6 +301,10 @@ mod tests {
             (
                 Field::Defrost,
                 Defrost::ALL.iter().map(|c| c.key()).collect(),
+            ),
+            (
+                Field::BelowMinimum,
+                BelowMinimum::ALL.iter().map(|c| c.key()).collect(),
             ),
             (
                 Field::ReversingValve,
