@@ -14,6 +14,7 @@ pub mod places;
 pub mod refrigerant;
 pub mod scale;
 pub mod send;
+pub mod shared_bank;
 pub mod sheet;
 pub mod symbol;
 pub mod value;

@@ -10,7 +10,6 @@ use winterset_words::{Units, screen};
 use yew::prelude::*;
 
 use super::nowhere::Nowhere;
-use super::sites::name_or;
 use crate::components::field::{Choose, Number, Round, Words};
 use crate::components::go::Go;
 use crate::components::head::Head;
@@ -18,6 +17,7 @@ use crate::components::refrigerant::RefrigerantRow;
 use crate::route::Route;
 use crate::store::{Act, ShelfHandle, use_shelf};
 use crate::view::fields::{self, ESSENTIALS, REST};
+use crate::view::name_or;
 use crate::view::plan::{self, Planned};
 use crate::view::words;
 

@@ -9,7 +9,6 @@ use yew::prelude::*;
 use yew_router::prelude::*;
 
 use super::nowhere::Nowhere;
-use super::sites::name_or;
 use crate::components::advice::AdvicePart;
 use crate::components::cautions::Cautions;
 use crate::components::confirm::Confirm;
@@ -23,6 +22,7 @@ use crate::components::verdict::VerdictBlock;
 use crate::components::winter::Winter;
 use crate::route::Route;
 use crate::store::{Act, use_shelf};
+use crate::view::name_or;
 use crate::view::plan::{Held, Planned};
 use crate::view::sheet::Writer;
 use crate::view::{fields, plan, words};
