@@ -6,18 +6,18 @@ use std::rc::Rc;
 
 use gloo_timers::future::TimeoutFuture;
 use wasm_bindgen_futures::spawn_local;
-use winterset_calc::{Method, Plan, Quantity};
+use winterset_calc::{Method, Plan, Quantity, Rung};
 use winterset_profile::Kind;
 use winterset_words::{Units, screen};
 use yew::prelude::*;
 
 use super::chart::Chart;
 use super::choices::Choices;
-use super::field::{Number, Round};
+use super::field::{Choice, Choose, Number, Round};
 use super::ladder::{Headings, Ladder};
 use crate::store::{Act, use_shelf};
 use crate::view::curves::{self, Row};
-use crate::view::ladder::{self, Sampled, Sampling};
+use crate::view::ladder::{self, Read, Sampled, Sampling};
 use crate::view::plan::Held;
 use crate::view::words;
 
@@ -38,6 +38,7 @@ pub fn Winter(props: &WinterProps) -> Html {
         Ok(plan) => plan.verdict.method(),
         Err(_) => Method::SpeedControl,
     });
+    let beside = use_state_eq(|| None::<Method>);
     let chosen = use_state_eq(|| None::<usize>);
     let drawn = use_sampled(&props.plan, units);
     let Ok(plan) = props.plan.0.as_ref() else {
@@ -76,7 +77,16 @@ pub fn Winter(props: &WinterProps) -> Html {
             })));
         })
     };
-    let picture = ladder::picture(plan, sampled, *method, units, &now);
+    let choose_beside = {
+        let beside = beside.clone();
+        Callback::from(move |key: String| beside.set(Method::from_key(&key)))
+    };
+    let read = Read {
+        method: *method,
+        // A method beside itself says nothing.
+        beside: beside.filter(|beside| *beside != *method),
+    };
+    let picture = ladder::picture(plan, sampled, read, units, &now);
     let headings = Headings {
         ladder: t.ladder,
         outdoor: t.outdoor,
@@ -84,18 +94,30 @@ pub fn Winter(props: &WinterProps) -> Html {
         head: t.head_pressure,
     };
     let unit = units.unit(Kind::Temperature);
-    let methods: Vec<_> = Method::ALL
+    let methods: Vec<Choice> = Method::ALL
         .into_iter()
         .filter(|method| plan.applies(*method))
         .map(|method| (method.key().into(), words().method(method).name.into()))
+        .collect();
+    let pictures = words().pictures();
+    let others: Vec<_> = methods
+        .iter()
+        .filter(|(key, _)| *key != read.method.key())
+        .cloned()
         .collect();
     html! { <>
         <section class="part">
             <h2>{ t.ladder }</h2>
             <Choices name="method" ask={t.method} quiet=true chosen={method.key()} choices={methods} choose={choose_method} />
-            <p class="part__note">{ words().method(*method).reason }{ " " }{ t.ladder_note }</p>
+            <p class="part__note">{ words().method(*method).reason }</p>
+            <Choose choices={others} chosen={read.beside.map_or("", Method::key)} none={AttrValue::from(pictures.beside_none)} choose={choose_beside}
+                round={Round { key: "beside".into(), ask: pictures.beside.into(), ..Round::default() }} />
+            if let Some(beside) = read.beside {
+                <p class="part__note">{ words().method(beside).reason }</p>
+            }
+            <p class="part__note">{ t.ladder_note }</p>
             <Ladder {picture} {headings} unit={ladder::pressure_unit(units)} chosen={rung} {choose} />
-            { answer(plan, sampled, *method, rung, units) }
+            { answer(plan, sampled, read, rung, units) }
             <Number text={now} edit={set_now} signed=true unit={unit.token()} units={vec![(unit.token().into(), unit.symbol().into())]}
                 round={Round {
                     key: "outdoor-now".into(),
@@ -104,7 +126,7 @@ pub fn Winter(props: &WinterProps) -> Html {
                     ..Round::default()
                 }} />
         </section>
-        { curves_part(plan, sampled, (*method, rung), units) }
+        { curves_part(plan, sampled, (read, rung), units) }
     </> }
 }
 
@@ -173,26 +195,55 @@ async fn sample(plan: &Held, units: Units, stopped: &Cell<bool>) -> Option<Optio
 }
 
 /// What the chosen rung answers.
-fn answer(plan: &Plan, sampled: &Sampled, method: Method, rung: usize, units: Units) -> Html {
+fn answer(plan: &Plan, sampled: &Sampled, read: Read, rung: usize, units: Units) -> Html {
     let Some(found) = sampled.rungs.get(rung) else {
         return Html::default();
     };
     html! {
         <div class="answer" aria-live="polite">
-            <p class={classes!("answer__sentence", (!found.of(method).holds).then_some("answer__sentence--short"))}>
-                { ladder::sentence(plan, found, method, units) }
+            <p class={classes!("answer__sentence", (!found.of(read.method).holds).then_some("answer__sentence--short"))}>
+                { ladder::sentence(plan, found, read, units) }
             </p>
-            <dl>
-                { for ladder::answers(plan, found, method, units).into_iter().map(|(name, value)| html! {
-                    <div><dt>{ name }</dt><dd>{ value }</dd></div>
-                }) }
-            </dl>
+            if let Some(beside) = read.beside {
+                { both(plan, found, (read.method, beside), units) }
+            } else {
+                <dl>
+                    { for ladder::answers(plan, found, read.method, units).into_iter().map(|(name, value)| html! {
+                        <div><dt>{ name }</dt><dd>{ value }</dd></div>
+                    }) }
+                </dl>
+            }
         </div>
     }
 }
 
+/// What a rung answers for two methods, column by column.
+fn both(plan: &Plan, rung: &Rung, methods: (Method, Method), units: Units) -> Html {
+    let t = words().pictures();
+    let name = |method| words().method(method).name;
+    html! {
+        <table class="answer__both">
+            <thead>
+                <tr>
+                    <th scope="col"><span class="unseen">{ t.value }</span></th>
+                    <th scope="col">{ name(methods.0) }</th>
+                    <th scope="col">{ name(methods.1) }</th>
+                </tr>
+            </thead>
+            <tbody>
+                { for ladder::both_answers(plan, rung, methods, units).into_iter().map(|(name, values)| html! {
+                    <tr>
+                        <th scope="row">{ name }</th>
+                        { for values.into_iter().map(|value| html! { <td>{ value.unwrap_or_else(|| t.no_value.to_owned()) }</td> }) }
+                    </tr>
+                }) }
+            </tbody>
+        </table>
+    }
+}
+
 /// The curves and their table.
-fn curves_part(plan: &Plan, sampled: &Sampled, at: (Method, usize), units: Units) -> Html {
+fn curves_part(plan: &Plan, sampled: &Sampled, at: (Read, usize), units: Units) -> Html {
     let t = screen();
     let (head, fan) = curves::charts(plan, sampled, units, at);
     let rows = curves::table(plan, sampled, units, at.0);

@@ -5,16 +5,16 @@ use winterset_profile::Kind;
 use winterset_words::{Units, screen};
 use yew::AttrValue;
 
-use super::ladder::{Sampled, number, pressure_unit};
+use super::ladder::{Read, Sampled, number, pressure_unit};
 use super::sheet::Writer;
 use super::words;
 use crate::components::chart::{ChartProps, Curve, Mark, Stroke, Tick};
 use crate::components::scale::Scale;
 
-/// The methods that are drawn for a chosen one: beside it, no control at all and, where it is another, speed control.
-pub fn drawn(chosen: Method) -> Vec<Method> {
+/// The methods that are drawn: those that are read and, for comparison, no control at all; beside a lone one, speed control too.
+pub fn drawn(read: Read) -> Vec<Method> {
     let mut drawn = vec![Method::FullFan];
-    for method in [Method::SpeedControl, chosen] {
+    for method in [read.beside.unwrap_or(Method::SpeedControl), read.method] {
         if !drawn.contains(&method) {
             drawn.push(method);
         }
@@ -22,9 +22,11 @@ pub fn drawn(chosen: Method) -> Vec<Method> {
     drawn
 }
 
-fn stroke(method: Method, chosen: Method) -> Stroke {
-    if method == chosen {
+fn stroke(method: Method, read: Read) -> Stroke {
+    if method == read.method {
         Stroke::Solid
+    } else if read.beside == Some(method) {
+        Stroke::Dashed
     } else if method == Method::FullFan {
         Stroke::Dotted
     } else {
@@ -37,7 +39,7 @@ pub fn charts(
     plan: &Plan,
     sampled: &Sampled,
     units: Units,
-    (chosen, here): (Method, usize),
+    (read, here): (Read, usize),
 ) -> (ChartProps, ChartProps) {
     let t = screen();
     let writer = Writer::new(plan, units);
@@ -63,7 +65,7 @@ pub fn charts(
         let samples = sampled.places.iter().zip(&sampled.samples).rev();
         Curve {
             name: words().method(method).name.into(),
-            stroke: stroke(method, chosen),
+            stroke: stroke(method, read),
             points: samples
                 .map(|(at, rung)| (outdoor.number(*at), value(rung.of(method))))
                 .collect(),
@@ -72,12 +74,12 @@ pub fn charts(
     };
     let need = pressure(plan.need.pressure.value);
     let heads = sampled.samples.iter().flat_map(|rung| {
-        drawn(chosen)
+        drawn(read)
             .into_iter()
             .map(|method| pressure(rung.of(method).pressure))
     });
     let (head_scale, head_ticks) = Scale::round(heads.chain([need]), 5);
-    let limit = plan.hold.of(chosen).value;
+    let limit = plan.hold.of(read.method).value;
     let posts: Vec<Mark> = [
         (temperature(limit), t.hold_limit, "post-hold"),
         (temperature(plan.input.outdoor_low), t.site_low, "post-low"),
@@ -113,7 +115,7 @@ pub fn charts(
             .into_iter()
             .map(|tick| (tick, number(tick).into()))
             .collect(),
-        curves: drawn(chosen)
+        curves: drawn(read)
             .into_iter()
             .map(|method| {
                 let mut drawn = curve(method, &|point| pressure(point.pressure));
@@ -150,7 +152,7 @@ pub fn charts(
         x_ticks,
         y: Scale::new(0.0, 105.0),
         y_ticks: [0.0, 0.25, 0.5, 0.75, 1.0].map(percent).to_vec(),
-        curves: drawn(chosen)
+        curves: drawn(read)
             .into_iter()
             .map(|method| curve(method, &|point| 100.0 * point.fan_speed_fraction))
             .collect(),
@@ -170,14 +172,14 @@ pub struct Row {
 }
 
 /// The rungs as a table.
-pub fn table(plan: &Plan, sampled: &Sampled, units: Units, chosen: Method) -> Vec<Row> {
+pub fn table(plan: &Plan, sampled: &Sampled, units: Units, read: Read) -> Vec<Row> {
     let writer = Writer::new(plan, units);
     sampled
         .rungs
         .iter()
         .map(|rung| Row {
-            outdoor: writer.brief(rung.of(chosen).outdoor),
-            methods: drawn(chosen)
+            outdoor: writer.brief(rung.of(read.method).outdoor),
+            methods: drawn(read)
                 .into_iter()
                 .map(|method| {
                     let point = rung.of(method);

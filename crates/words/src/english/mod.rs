@@ -2,6 +2,7 @@
 
 mod advice;
 mod fields;
+mod pictures;
 mod plan;
 mod problems;
 mod rules;
@@ -24,6 +25,7 @@ use winterset_refrigerant::Error;
 
 use crate::advice::{Advice, Ordered};
 use crate::language::{FieldWords, Part, RuleWords, Words};
+use crate::pictures::Pictures;
 use crate::screen::Screen;
 use crate::units::Units;
 use crate::worksheets::WorksheetWords;
@@ -107,6 +109,10 @@ impl Words for English {
 
     fn worksheets(&self) -> &'static dyn WorksheetWords {
         &English
+    }
+
+    fn pictures(&self) -> &'static Pictures {
+        &pictures::PICTURES
     }
 
     fn advice(&self) -> &'static Advice {
