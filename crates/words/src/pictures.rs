@@ -15,4 +15,12 @@ pub struct Pictures {
     pub value: &'static str,
     /// Stands for a value that a method does not have.
     pub no_value: &'static str,
+
+    /// The marker on the curves.
+    pub marker: &'static str,
+    pub marker_note: &'static str,
+    /// Where the curves are read: an outdoor temperature.
+    pub read_at: fn(&str) -> String,
+    /// What is read of one method: head pressure, share of fan speed or time.
+    pub reads: fn(&str, &str) -> String,
 }

@@ -5,6 +5,7 @@ pub mod cautions;
 pub mod chart;
 pub mod choices;
 pub mod confirm;
+pub mod curves;
 pub mod field;
 pub mod go;
 pub mod head;

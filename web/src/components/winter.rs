@@ -1,4 +1,4 @@
-//! The pictures of a plan: the cold ladder with what a rung answers, the curves, and the same as a table.
+//! The pictures of a plan: the cold ladder with what a rung answers, and the curves.
 
 use std::cell::{Cell, RefCell};
 use std::ops::ControlFlow;
@@ -11,12 +11,11 @@ use winterset_profile::Kind;
 use winterset_words::{Units, screen};
 use yew::prelude::*;
 
-use super::chart::Chart;
 use super::choices::Choices;
+use super::curves::{Curves, Drawn};
 use super::field::{Choice, Choose, Number, Round};
 use super::ladder::{Headings, Ladder};
 use crate::store::{Act, use_shelf};
-use crate::view::curves::{self, Row};
 use crate::view::ladder::{self, Read, Sampled, Sampling};
 use crate::view::plan::Held;
 use crate::view::words;
@@ -44,10 +43,12 @@ pub fn Winter(props: &WinterProps) -> Html {
     let Ok(plan) = props.plan.0.as_ref() else {
         return Html::default();
     };
-    let sampled = match drawn.as_deref() {
-        Some(Some(sampled)) => sampled,
-        Some(None) => return html! { <p class="part__note" role="alert">{ t.no_picture }</p> },
-        None => return html! { <section class="part waiting"><h2>{ t.ladder }</h2></section> },
+    let Some(drawn) = drawn else {
+        return html! { <section class="part waiting"><h2>{ t.ladder }</h2></section> };
+    };
+    let sampled = match drawn.as_ref() {
+        Some(sampled) => sampled,
+        None => return html! { <p class="part__note" role="alert">{ t.no_picture }</p> },
     };
     let now = shelf.preferences.outdoor_now.clone();
     let low = units.number(
@@ -126,12 +127,9 @@ pub fn Winter(props: &WinterProps) -> Html {
                     ..Round::default()
                 }} />
         </section>
-        { curves_part(plan, sampled, (read, rung), units) }
+        <Curves plan={props.plan.clone()} {drawn} {read} {rung} {units} />
     </> }
 }
-
-/// Samples of one plan in one set of units; `None` inside where the refrigerant has no answer over part of the range.
-type Drawn = Rc<Option<Sampled>>;
 
 /// The longest stretch of work between two looks at what the person does, ms.
 const STRETCH: f64 = 16.0;
@@ -239,53 +237,5 @@ fn both(plan: &Plan, rung: &Rung, methods: (Method, Method), units: Units) -> Ht
                 }) }
             </tbody>
         </table>
-    }
-}
-
-/// The curves and their table.
-fn curves_part(plan: &Plan, sampled: &Sampled, at: (Read, usize), units: Units) -> Html {
-    let t = screen();
-    let (head, fan) = curves::charts(plan, sampled, units, at);
-    let rows = curves::table(plan, sampled, units, at.0);
-    html! {
-        <section class="part curves">
-            <h2>{ t.curves }</h2>
-            <p class="part__note">{ t.curves_note }</p>
-            <Chart ..head />
-            <Chart ..fan />
-            <details class="more">
-                <summary>{ t.table }</summary>
-                { table(rows, &curves::drawn(at.0), units) }
-            </details>
-        </section>
-    }
-}
-
-fn table(rows: Vec<Row>, methods: &[Method], units: Units) -> Html {
-    let t = screen();
-    html! {
-        <div class="table" tabindex="0" role="region" aria-label={t.table}>
-            <table>
-                <thead>
-                    <tr>
-                        <th scope="col" rowspan="2">{ t.outdoor }</th>
-                        { for methods.iter().map(|method| html! { <th scope="colgroup" colspan="2">{ words().method(*method).name }</th> }) }
-                    </tr>
-                    <tr>
-                        { for methods.iter().map(|_| html! { <>
-                            <th scope="col">{ ladder::pressure_unit(units) }</th><th scope="col">{ t.fan }</th>
-                        </> }) }
-                    </tr>
-                </thead>
-                <tbody>
-                    { for rows.into_iter().map(|row| html! {
-                        <tr>
-                            <th scope="row">{ row.outdoor }</th>
-                            { for row.methods.into_iter().map(|(head, fan)| html! { <><td>{ head }</td><td>{ fan }</td></> }) }
-                        </tr>
-                    }) }
-                </tbody>
-            </table>
-        </div>
     }
 }

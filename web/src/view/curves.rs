@@ -3,12 +3,12 @@
 use winterset_calc::{Method, Plan, Quantity};
 use winterset_profile::Kind;
 use winterset_words::{Units, screen};
-use yew::AttrValue;
+use yew::{AttrValue, Callback};
 
 use super::ladder::{Read, Sampled, number, pressure_unit};
 use super::sheet::Writer;
 use super::words;
-use crate::components::chart::{ChartProps, Curve, Mark, Stroke, Tick};
+use crate::components::chart::{ChartProps, Curve, Mark, Marker, Stroke, Tick};
 use crate::components::scale::Scale;
 
 /// The methods that are drawn: those that are read and, for comparison, no control at all; beside a lone one, speed control too.
@@ -34,12 +34,66 @@ fn stroke(method: Method, read: Read) -> Stroke {
     }
 }
 
-/// Head pressure and fan speed along outdoor temperature; with the chosen method and the rung that is being read.
+/// Where the marker stands for a rung of the ladder: places run from cold to warm.
+pub fn place_of(sampled: &Sampled, rung: usize) -> usize {
+    sampled
+        .places
+        .iter()
+        .rev()
+        .position(|at| *at == rung as f64)
+        .unwrap_or_default()
+}
+
+/// What the curves read at one place.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Reading {
+    /// Where, in a few words.
+    pub place: String,
+    /// Each method with what it does there.
+    pub methods: Vec<(&'static str, String)>,
+}
+
+/// What the curves read at a place of the marker.
+pub fn reading(plan: &Plan, sampled: &Sampled, units: Units, (read, at): (Read, usize)) -> Reading {
+    let t = words().pictures();
+    let writer = Writer::new(plan, units);
+    let place = sampled.places.iter().rev().nth(at).copied();
+    let rung = sampled.samples.iter().rev().nth(at);
+    Reading {
+        place: (t.read_at)(&outdoor_at(sampled, units, place.unwrap_or_default())),
+        methods: rung
+            .into_iter()
+            .flat_map(|rung| {
+                drawn(read)
+                    .into_iter()
+                    .rev()
+                    .map(move |method| (rung, method))
+            })
+            .map(|(rung, method)| {
+                let point = rung.of(method);
+                let head = writer.show(Quantity::Pressure(point.pressure));
+                let fan = writer.show(Quantity::Ratio(point.fan_speed_fraction));
+                (
+                    words().method(method).name,
+                    (t.reads)(&head.to_string(), &fan.to_string()),
+                )
+            })
+            .collect(),
+    }
+}
+
+/// Outdoor temperature at a place on the ladder, as finely as the marker moves.
+fn outdoor_at(sampled: &Sampled, units: Units, at: f64) -> String {
+    let unit = units.unit(Kind::Temperature).symbol();
+    format!("{}\u{a0}{unit}", number(sampled.outdoor.number(at)))
+}
+
+/// Head pressure and fan speed along outdoor temperature; with the methods that are read and the place of the marker.
 pub fn charts(
     plan: &Plan,
     sampled: &Sampled,
     units: Units,
-    (read, here): (Read, usize),
+    (read, at): (Read, usize),
 ) -> (ChartProps, ChartProps) {
     let t = screen();
     let writer = Writer::new(plan, units);
@@ -91,12 +145,17 @@ pub fn charts(
         name: name.into(),
         class,
     })
-    .chain([Mark {
-        at: outdoor.number(here as f64),
-        name: "".into(),
-        class: "post-here",
-    }])
     .collect();
+    let marker = Marker {
+        ask: words().pictures().marker.into(),
+        places: sampled
+            .places
+            .iter()
+            .rev()
+            .map(|at| outdoor_at(sampled, units, *at).into())
+            .collect(),
+        at,
+    };
     let across = format!("{}, {}", t.outdoor, units.unit(Kind::Temperature).symbol());
     let head = ChartProps {
         summary: (t.head_summary)(
@@ -137,6 +196,8 @@ pub fn charts(
             class: "level-need",
         }],
         posts: posts.clone(),
+        marker: marker.clone(),
+        read: Callback::noop(),
     };
     let percent = |share: f64| (share * 100.0, AttrValue::from(number(share * 100.0)));
     let fan = ChartProps {
@@ -158,6 +219,8 @@ pub fn charts(
             .collect(),
         levels: Vec::new(),
         posts,
+        marker,
+        read: Callback::noop(),
     };
     (head, fan)
 }

@@ -12,4 +12,9 @@ pub(super) const PICTURES: Pictures = Pictures {
     both_at: |outdoor, first, second| format!("At {outdoor}. {first} {second}"),
     value: "Value",
     no_value: "none",
+
+    marker: "Marker, outdoor temperature",
+    marker_note: "Touch a curve to read it, or move the marker with the arrow keys.",
+    read_at: |outdoor| format!("At {outdoor}"),
+    reads: |head, fan| format!("{head}, fan {fan}"),
 };
