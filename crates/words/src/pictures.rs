@@ -23,4 +23,25 @@ pub struct Pictures {
     pub read_at: fn(&str) -> String,
     /// What is read of one method: head pressure, share of fan speed or time.
     pub reads: fn(&str, &str) -> String,
+
+    pub diagram: &'static str,
+    pub diagram_note: &'static str,
+    pub enthalpy: &'static str,
+    /// Pressure along a logarithmic scale, in a unit.
+    pub logarithmic: fn(&str) -> String,
+    pub dome: &'static str,
+    pub cycle: &'static str,
+    pub state: &'static str,
+    pub known: &'static str,
+    pub low: &'static str,
+    /// The known point at an outdoor temperature.
+    pub known_at: fn(&str) -> String,
+    /// The site's low at an outdoor temperature, under a method.
+    pub low_at: fn(&str, &str) -> String,
+    /// The states of the cycle in its order, from the compressor's inlet.
+    pub states: [&'static str; 4],
+    /// A cycle in a sentence: which one, suction pressure, head pressure, temperature at the compressor's outlet.
+    pub cycle_in_words: fn(&str, &str, &str, &str) -> String,
+    /// A cycle that cannot be drawn since the compressor stands: which one.
+    pub no_cycle: fn(&str) -> String,
 }

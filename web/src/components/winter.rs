@@ -1,10 +1,8 @@
 //! The pictures of a plan: the cold ladder with what a rung answers, and the curves.
 
 use std::cell::{Cell, RefCell};
-use std::ops::ControlFlow;
 use std::rc::Rc;
 
-use gloo_timers::future::TimeoutFuture;
 use wasm_bindgen_futures::spawn_local;
 use winterset_calc::{Method, Plan, Quantity, Rung};
 use winterset_profile::Kind;
@@ -15,6 +13,7 @@ use super::choices::Choices;
 use super::curves::{Curves, Drawn};
 use super::field::{Choice, Choose, Number, Round};
 use super::ladder::{Headings, Ladder};
+use super::stretches::in_stretches;
 use crate::store::{Act, use_shelf};
 use crate::view::ladder::{self, Read, Sampled, Sampling};
 use crate::view::plan::Held;
@@ -131,9 +130,6 @@ pub fn Winter(props: &WinterProps) -> Html {
     </> }
 }
 
-/// The longest stretch of work between two looks at what the person does, ms.
-const STRETCH: f64 = 16.0;
-
 /// What samples are made for.
 type Asked = (Held, Units);
 
@@ -178,18 +174,7 @@ fn use_sampled(plan: &Held, units: Units) -> Option<Drawn> {
 async fn sample(plan: &Held, units: Units, stopped: &Cell<bool>) -> Option<Option<Sampled>> {
     let plan = plan.0.as_ref().as_ref().ok()?;
     let mut sampling = Sampling::of(plan, units);
-    loop {
-        let start = js_sys::Date::now();
-        while js_sys::Date::now() - start < STRETCH {
-            if let ControlFlow::Break(sampled) = sampling.step(plan) {
-                return (!stopped.get()).then_some(sampled);
-            }
-        }
-        TimeoutFuture::new(0).await;
-        if stopped.get() {
-            return None;
-        }
-    }
+    in_stretches(|| sampling.step(plan), stopped).await
 }
 
 /// What the chosen rung answers.
