@@ -6,6 +6,7 @@
 mod advice;
 mod amounts;
 mod english;
+mod from_phone;
 mod language;
 mod pictures;
 mod screen;
@@ -15,6 +16,7 @@ mod written;
 
 pub use advice::{Advice, Ordered};
 pub use amounts::{amount_in, at_least, at_most, brief, converted, plain};
+pub use from_phone::FromPhone;
 pub use language::{FieldWords, Language, Part, RuleWords, Words};
 pub use pictures::Pictures;
 pub use screen::Screen;

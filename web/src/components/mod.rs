@@ -9,6 +9,7 @@ pub mod curves;
 pub mod cycle;
 pub mod diagram;
 pub mod field;
+pub mod from_phone;
 pub mod go;
 pub mod head;
 pub mod icon;

@@ -2,6 +2,7 @@
 
 mod advice;
 mod fields;
+mod from_phone;
 mod pictures;
 mod plan;
 mod problems;
@@ -24,6 +25,7 @@ use winterset_profile::{Problem, share::ShareError};
 use winterset_refrigerant::Error;
 
 use crate::advice::{Advice, Ordered};
+use crate::from_phone::FromPhone;
 use crate::language::{FieldWords, Part, RuleWords, Words};
 use crate::pictures::Pictures;
 use crate::screen::Screen;
@@ -109,6 +111,10 @@ impl Words for English {
 
     fn worksheets(&self) -> &'static dyn WorksheetWords {
         &English
+    }
+
+    fn from_phone(&self) -> &'static FromPhone {
+        &from_phone::FROM_PHONE
     }
 
     fn pictures(&self) -> &'static Pictures {
