@@ -95,7 +95,8 @@ async fn every_rung_answers_two_methods_side_by_side() -> Result<(), Failure> {
     assert_eq!(is_wider_than_the_phone(&page).await?, false);
 
     page.touch_at("[data-rung='2']").await?;
-    let touched = page.text(".answer").await?;
+    let answer = "return document.querySelector('.answer').textContent";
+    let touched = told(&page, answer).await?;
     let name = told(
         &page,
         "return document.querySelector('[role=radio][aria-checked=true]').ariaLabel",
@@ -108,7 +109,7 @@ async fn every_rung_answers_two_methods_side_by_side() -> Result<(), Failure> {
         "return document.activeElement.dataset.rung === '3' && document.activeElement.ariaChecked === 'true'",
     )
     .await?;
-    assert_ne!(page.text(".answer").await?, touched);
+    assert_ne!(told(&page, answer).await?, touched);
 
     page.choose("#answer-beside", "").await?;
     page.until(

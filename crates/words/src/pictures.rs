@@ -12,7 +12,10 @@ pub struct Pictures {
     pub beside_at: fn(&str, &str, &str, bool) -> String,
     /// A rung with two methods: outdoor temperature, and each method in a sentence.
     pub both_at: fn(&str, &str, &str) -> String,
-    pub value: &'static str,
+    /// Head pressure against the need, and how it stands.
+    pub against: &'static str,
+    pub holds: &'static str,
+    pub falls_short: &'static str,
     /// Stands for a value that a method does not have.
     pub no_value: &'static str,
 

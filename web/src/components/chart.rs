@@ -164,10 +164,10 @@ pub fn Chart(props: &ChartProps) -> Html {
                     let x = props.x.percent(mark.at);
                     html! { <line class={mark.class} x1={x.clone()} x2={x} y1="0" y2="100%" /> }
                 }) }
-                { for names.into_iter().map(|(y, name)| html! {
+                { mark(props) }
+                    { for names.into_iter().map(|(y, name)| html! {
                     <text class="chart__name" x="0.5em" y={percent(y)}>{ name }</text>
                 }) }
-                { mark(props) }
             </svg>
             { slider(props) }
             </div>

@@ -79,8 +79,9 @@ pub fn Diagram(props: &DiagramProps) -> Html {
     let touched = {
         let props = props.clone();
         Callback::from(move |event: MouseEvent| {
+            // The field itself is what is touched: nothing in it takes a touch.
             let field = event
-                .current_target()
+                .target()
                 .and_then(|target| target.dyn_into::<Element>().ok());
             let found = field.and_then(|field| {
                 props.nearest(
@@ -152,11 +153,11 @@ fn top(props: &DiagramProps) -> Html {
         return Html::default();
     };
     html! {
-        <text class="chart__name diagram__word" x={percent(x)} y={percent(y)} dy="1.8em" text-anchor="middle">{ &props.dome_name }</text>
+        <text class="chart__name diagram__word" x={percent(x)} y={percent(y)} dy="2.6em" text-anchor="middle">{ &props.dome_name }</text>
     }
 }
 
-/// The points of a round with their numbers, each outside its corner, and the round's name along an edge that is its own.
+/// The points of a round with their numbers, each at its corner, and the round's name along an edge that is its own.
 fn points(props: &DiagramProps, index: usize, round: &Round) -> Html {
     let corners = round.points.map(|point| props.place(point));
     let [inlet, outlet, liquid, _] = corners;
@@ -169,15 +170,19 @@ fn points(props: &DiagramProps, index: usize, round: &Round) -> Html {
         <text class="chart__name" x={percent(middle)} y={percent(edge)} dy={shift} text-anchor="middle">{ &round.name }</text>
         { for corners.into_iter().enumerate().map(|(number, (x, y))| {
             let chosen = props.chosen == (index, number);
-            let (dx, anchor) = if number < 2 { ("0.6em", "start") } else { ("-0.6em", "end") };
-            let dy = if number == 1 || number == 2 { "-0.4em" } else { "1.1em" };
+            // The first round carries its numbers inside, the second one outside, so that two corners close together keep theirs apart.
+            let (is_right, is_top) = (number < 2, number == 1 || number == 2);
+            let (dx, anchor) = if is_right == (index > 0) { ("0.7em", "start") } else { ("-0.7em", "end") };
+            let dy = if is_top == (index > 0) { "-0.5em" } else { "1.2em" };
+            let size = if chosen { 8 } else { 5 };
             let class = classes!("diagram__point", (index > 0).then_some("diagram__point--open"), chosen.then_some("diagram__point--chosen"));
             let (x, y) = (percent(x), percent(y));
             html! { <>
                 if index == 0 {
-                    <circle {class} cx={x.clone()} cy={y.clone()} r="5" />
+                    <circle {class} cx={x.clone()} cy={y.clone()} r={size.to_string()} />
                 } else {
-                    <svg x={x.clone()} y={y.clone()} overflow="visible"><rect {class} x="-5" y="-5" width="10" height="10" /></svg>
+                    <svg x={x.clone()} y={y.clone()} overflow="visible"><rect {class} x={(-size).to_string()} y={(-size).to_string()}
+                        width={(2 * size).to_string()} height={(2 * size).to_string()} /></svg>
                 }
                 <text class="chart__name" {x} {y} {dx} {dy} text-anchor={anchor}>{ number + 1 }</text>
             </> }

@@ -260,10 +260,28 @@ fn fan(picture: &Picture, panel: &Panel) -> Html {
                 <polygon class="fan-body" points={polyline([(1.0, first)].into_iter().chain(edge).chain([(1.0, last)]))}
                     vector-effect="non-scaling-stroke" />
             </svg>
-            { for panel.stretches.iter().map(|stretch| html! {
-                <text class="ladder__word" x="100%" dx="-0.3em" dy="0.35em" text-anchor="end"
-                    y={percent(down(picture, clear(picture, panel, f64::midpoint(stretch.from, stretch.to))))}>{ &stretch.name }</text>
-            }) }
+            { for panel.stretches.iter().map(|stretch| word(picture, panel, stretch)) }
+        </svg>
+    }
+}
+
+/// The word for what the fan does over a stretch. Two panels have no width for it, so there it runs along the spine.
+fn word(picture: &Picture, panel: &Panel, stretch: &Stretch) -> Html {
+    /// Rungs that the longest word takes along the spine.
+    const LENGTH: f64 = 1.6;
+    let middle = f64::midpoint(stretch.from, stretch.to);
+    if picture.panels.len() == 1 {
+        let y = percent(down(picture, clear(picture, panel, middle)));
+        return html! {
+            <text class="ladder__word" x="100%" dx="-0.3em" dy="0.35em" text-anchor="end" {y}>{ &stretch.name }</text>
+        };
+    }
+    if stretch.to - stretch.from < LENGTH {
+        return Html::default();
+    }
+    html! {
+        <svg x="100%" y={percent(down(picture, middle))} overflow="visible">
+            <text class="ladder__word" transform="rotate(-90)" dy="-0.5em" text-anchor="middle">{ &stretch.name }</text>
         </svg>
     }
 }

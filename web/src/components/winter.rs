@@ -182,21 +182,26 @@ fn answer(plan: &Plan, sampled: &Sampled, read: Read, rung: usize, units: Units)
     let Some(found) = sampled.rungs.get(rung) else {
         return Html::default();
     };
-    html! {
-        <div class="answer" aria-live="polite">
-            <p class={classes!("answer__sentence", (!found.of(read.method).holds).then_some("answer__sentence--short"))}>
-                { ladder::sentence(plan, found, read, units) }
-            </p>
-            if let Some(beside) = read.beside {
+    let short = !found.of(read.method).holds;
+    let sentence = ladder::sentence(plan, found, read, units);
+    match read.beside {
+        // The table says to the eye what the sentence says to the ear, once each.
+        Some(beside) => html! {
+            <div class="answer">
+                <p class="unseen" aria-live="polite">{ sentence }</p>
                 { both(plan, found, (read.method, beside), units) }
-            } else {
+            </div>
+        },
+        None => html! {
+            <div class="answer" aria-live="polite">
+                <p class={classes!("answer__sentence", short.then_some("answer__sentence--short"))}>{ sentence }</p>
                 <dl>
                     { for ladder::answers(plan, found, read.method, units).into_iter().map(|(name, value)| html! {
                         <div><dt>{ name }</dt><dd>{ value }</dd></div>
                     }) }
                 </dl>
-            }
-        </div>
+            </div>
+        },
     }
 }
 
@@ -208,7 +213,7 @@ fn both(plan: &Plan, rung: &Rung, methods: (Method, Method), units: Units) -> Ht
         <table class="answer__both">
             <thead>
                 <tr>
-                    <th scope="col"><span class="unseen">{ t.value }</span></th>
+                    <th scope="col">{ (t.read_at)(&ladder::outdoor(plan, rung, units)) }</th>
                     <th scope="col">{ name(methods.0) }</th>
                     <th scope="col">{ name(methods.1) }</th>
                 </tr>

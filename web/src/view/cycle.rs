@@ -22,6 +22,9 @@ const BELOW: f64 = 0.7;
 /// How far above the dome the drawing ends, as a ratio.
 const ABOVE: f64 = 1.15;
 
+/// Room to the left and the right of everything, as a share of its width.
+const MARGIN: f64 = 0.08;
+
 /// One state of a cycle.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct State {
@@ -205,11 +208,12 @@ fn diagram(plan: &Plan, drawn: &Drawn, units: Units, sentences: &[String]) -> Di
         dome.iter()
             .chain(rounds.iter().flat_map(|round| &round.points))
     };
-    let (x, x_ticks) = Scale::round(all().map(|(x, _)| *x), 4);
-    let (bottom, top) = all().fold((f64::INFINITY, f64::NEG_INFINITY), |(low, high), (_, y)| {
-        (low.min(*y), high.max(*y))
-    });
+    let (left, right) = ends(all().map(|(x, _)| *x));
+    let (bottom, top) = ends(all().map(|(_, y)| *y));
+    let margin = MARGIN * (right - left);
+    let x = Scale::new(left - margin, right + margin);
     let y = Scale::new(bottom, top + ABOVE.ln());
+    let (_, x_ticks) = Scale::round([left, right], 4);
     DiagramProps {
         summary: sentences.join(" ").into(),
         across: format!("{}, {}", t.enthalpy, units.unit_of_enthalpy()).into(),
@@ -217,6 +221,7 @@ fn diagram(plan: &Plan, drawn: &Drawn, units: Units, sentences: &[String]) -> Di
         x,
         x_ticks: x_ticks
             .into_iter()
+            .filter(|tick| x.covers(*tick))
             .map(|tick| (tick, number(tick).into()))
             .collect(),
         y,
@@ -230,6 +235,13 @@ fn diagram(plan: &Plan, drawn: &Drawn, units: Units, sentences: &[String]) -> Di
         chosen: (0, 0),
         choose: yew::Callback::noop(),
     }
+}
+
+/// The least and the largest of these values.
+fn ends(values: impl Iterator<Item = f64>) -> (f64, f64) {
+    values.fold((f64::INFINITY, f64::NEG_INFINITY), |(low, high), value| {
+        (low.min(value), high.max(value))
+    })
 }
 
 /// Round pressures of the person's unit on a logarithmic scale, each with its place on it. Gauge pressure has no logarithm, so they stand where

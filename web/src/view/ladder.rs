@@ -261,14 +261,7 @@ pub fn sentence(plan: &Plan, rung: &Rung, read: Read, units: Units) -> String {
     let said = |method: Method| {
         let point = rung.of(method);
         let head = writer.show(Quantity::Pressure(point.pressure)).to_string();
-        let fan = match FanDoes::at(plan, method, point) {
-            does @ (FanDoes::Full | FanDoes::Off | FanDoes::Minimum) => does.word().to_owned(),
-            does => format!(
-                "{} {}",
-                does.word(),
-                writer.show(Quantity::Ratio(point.fan_speed_fraction))
-            ),
-        };
+        let fan = fan_in_words(plan, method, point, units);
         (fan, head, point.holds)
     };
     let one = |method: Method| {
@@ -284,19 +277,52 @@ pub fn sentence(plan: &Plan, rung: &Rung, read: Read, units: Units) -> String {
     }
 }
 
-/// What a rung answers for two methods: each name once, in the order of the first, with the value of each where it has one.
+/// The outdoor temperature of a rung, as written.
+pub fn outdoor(plan: &Plan, rung: &Rung, units: Units) -> String {
+    Writer::new(plan, units).brief(rung.of(Method::FullFan).outdoor)
+}
+
+/// What the fan does at a point, with the share where it says something.
+fn fan_in_words(plan: &Plan, method: Method, point: &Point, units: Units) -> String {
+    match FanDoes::at(plan, method, point) {
+        does @ (FanDoes::Full | FanDoes::Off | FanDoes::Minimum) => does.word().to_owned(),
+        does => format!(
+            "{} {}",
+            does.word(),
+            Writer::new(plan, units).show(Quantity::Ratio(point.fan_speed_fraction))
+        ),
+    }
+}
+
+/// What a rung answers for two methods: how the fan and head pressure stand, then each name once, in the order of the first, with the value of each where it has one.
 pub fn both_answers(
     plan: &Plan,
     rung: &Rung,
     (first, second): (Method, Method),
     units: Units,
 ) -> Vec<(&'static str, [Option<String>; 2])> {
-    let mut rows: Vec<(&'static str, [Option<String>; 2])> = answers(plan, rung, first, units)
-        .into_iter()
-        .map(|(name, value)| (name, [Some(value), None]))
-        .collect();
+    let t = words().pictures();
+    let both = |of: &dyn Fn(Method) -> String| [Some(of(first)), Some(of(second))];
+    let mut rows = vec![
+        (
+            t.against,
+            both(&|method| {
+                let holds = rung.of(method).holds;
+                if holds { t.holds } else { t.falls_short }.to_owned()
+            }),
+        ),
+        (
+            screen().fan,
+            both(&|method| fan_in_words(plan, method, rung.of(method), units)),
+        ),
+    ];
+    rows.extend(
+        answers(plan, rung, first, units)
+            .into_iter()
+            .map(|(name, value)| (name, [Some(value), None])),
+    );
     // What the second one has alone stands where it would stand in its own list.
-    let mut next = 0;
+    let mut next = 2;
     for (name, value) in answers(plan, rung, second, units) {
         match rows.iter().position(|(known, _)| *known == name) {
             Some(at) => {

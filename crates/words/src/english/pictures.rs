@@ -10,7 +10,9 @@ pub(super) const PICTURES: Pictures = Pictures {
         format!("{method}: fan {fan}, head pressure {head}, {against}.")
     },
     both_at: |outdoor, first, second| format!("At {outdoor}. {first} {second}"),
-    value: "Value",
+    against: "against the need",
+    holds: "holds",
+    falls_short: "below the need",
     no_value: "none",
 
     marker: "Marker, outdoor temperature",
@@ -22,7 +24,7 @@ pub(super) const PICTURES: Pictures = Pictures {
     diagram_note: "One round of the refrigerant, from 1 through the compressor, the condenser, the metering device and the evaporator. Touch a point to read it. Enthalpy is counted from liquid at 0 °C (32 °F), which has 200 kJ/kg (86 Btu/lb).",
     enthalpy: "Enthalpy",
     logarithmic: |unit| format!("Pressure, {unit}, logarithmic"),
-    dome: "liquid and vapour",
+    dome: "two phases",
     cycle: "Cycle",
     state: "Point of the cycle",
     known: "Known point",
