@@ -16,6 +16,8 @@ use winterset_profile::{Problem, share::ShareError};
 use winterset_refrigerant::Error;
 
 use crate::advice::{Advice, Ordered};
+use crate::from_phone::FromPhone;
+use crate::pictures::Pictures;
 use crate::screen::Screen;
 use crate::units::Units;
 use crate::worksheets::WorksheetWords;
@@ -88,6 +90,10 @@ pub trait Words: Sync {
     /// Everything that is said on worksheets.
     fn worksheets(&self) -> &'static dyn WorksheetWords;
 
+    /// The labels round the elevation that a phone gives.
+    fn from_phone(&self) -> &'static FromPhone;
+    /// The labels round the pictures of a plan.
+    fn pictures(&self) -> &'static Pictures;
     /// The labels round what follows from a plan.
     fn advice(&self) -> &'static Advice;
     /// Why a method is recommended, in a sentence.

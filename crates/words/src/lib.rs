@@ -6,7 +6,9 @@
 mod advice;
 mod amounts;
 mod english;
+mod from_phone;
 mod language;
+mod pictures;
 mod screen;
 mod units;
 mod worksheets;
@@ -14,7 +16,9 @@ mod written;
 
 pub use advice::{Advice, Ordered};
 pub use amounts::{amount_in, at_least, at_most, brief, converted, plain};
+pub use from_phone::FromPhone;
 pub use language::{FieldWords, Language, Part, RuleWords, Words};
+pub use pictures::Pictures;
 pub use screen::Screen;
 pub use units::{PressureUnit, Shown, TemperatureUnit, Units};
 pub use worksheets::{WorksheetLabels, WorksheetWords};

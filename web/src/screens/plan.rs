@@ -12,6 +12,7 @@ use super::nowhere::Nowhere;
 use crate::components::advice::AdvicePart;
 use crate::components::cautions::Cautions;
 use crate::components::confirm::Confirm;
+use crate::components::cycle::CyclePart;
 use crate::components::go::Go;
 use crate::components::head::Head;
 use crate::components::icon::{Icon, Sketch};
@@ -204,6 +205,7 @@ fn whole(plan: &Plan, planned: &Planned, system: &System, here: &Here, units: Un
                 <h2>{ t.known_point }</h2>
                 { sheet(writer.known_point()) }
             </section>
+            <CyclePart plan={Held(planned.clone())} {units} />
             </div>
         </div>
         <AdvicePart system={system.clone()} plan={Held(planned.clone())} {units} input={{

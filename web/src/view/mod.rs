@@ -2,6 +2,7 @@
 
 pub mod advice;
 pub mod curves;
+pub mod cycle;
 pub mod fields;
 pub mod ladder;
 pub mod outdoor;

@@ -2,6 +2,8 @@
 
 mod advice;
 mod fields;
+mod from_phone;
+mod pictures;
 mod plan;
 mod problems;
 mod rules;
@@ -24,7 +26,9 @@ use winterset_profile::{Problem, share::ShareError};
 use winterset_refrigerant::Error;
 
 use crate::advice::{Advice, Ordered};
+use crate::from_phone::FromPhone;
 use crate::language::{FieldWords, Part, RuleWords, Words};
+use crate::pictures::Pictures;
 use crate::screen::Screen;
 use crate::units::Units;
 use crate::worksheets::WorksheetWords;
@@ -112,6 +116,14 @@ impl Words for English {
 
     fn worksheets(&self) -> &'static dyn WorksheetWords {
         &English
+    }
+
+    fn from_phone(&self) -> &'static FromPhone {
+        &from_phone::FROM_PHONE
+    }
+
+    fn pictures(&self) -> &'static Pictures {
+        &pictures::PICTURES
     }
 
     fn advice(&self) -> &'static Advice {
