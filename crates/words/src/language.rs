@@ -91,7 +91,7 @@ pub trait Words: Sync {
     fn worksheets(&self) -> &'static dyn WorksheetWords;
 
     /// The labels round the elevation that a phone gives.
-    fn from_phone(&self) -> &'static FromPhone;
+    fn phone(&self) -> &'static FromPhone;
     /// The labels round the pictures of a plan.
     fn pictures(&self) -> &'static Pictures;
     /// The labels round what follows from a plan.

@@ -153,7 +153,7 @@ fn top(props: &DiagramProps) -> Html {
         return Html::default();
     };
     html! {
-        <text class="chart__name diagram__word" x={percent(x)} y={percent(y)} dy="2.6em" text-anchor="middle">{ &props.dome_name }</text>
+        <text class="chart__name diagram__word" x={percent(x)} y={percent(y)} dx="-0.8em" dy="2.6em" text-anchor="middle">{ &props.dome_name }</text>
     }
 }
 

@@ -38,7 +38,7 @@ enum Asking {
 /// The button, and what came of it.
 #[component]
 pub fn FromPhone(props: &FromPhoneProps) -> Html {
-    let t = words().from_phone();
+    let t = words().phone();
     let asking = use_state_eq(|| Asking::Not);
     // The number of the last question; an answer to an older one is not heard.
     let current = use_mut_ref(|| 0_u32);
@@ -110,7 +110,7 @@ enum Refusal {
 
 impl Refusal {
     fn word(self) -> &'static str {
-        let t = words().from_phone();
+        let t = words().phone();
         match self {
             Refusal::Unavailable => t.unavailable,
             Refusal::Refused => t.refused,

@@ -3,6 +3,7 @@
 use std::ops::ControlFlow;
 
 use uom::si::f64::{AvailableEnergy, Pressure, ThermodynamicTemperature};
+use uom::si::pressure::pascal;
 use winterset_calc::{Cycle, Plan, Quantity};
 use winterset_profile::Kind;
 use winterset_words::{Units, screen};
@@ -96,8 +97,8 @@ impl Drafting {
         }
         let left = 1.0 - f64::from(self.next) / f64::from(PRESSURES);
         self.next += 1;
-        let mut pressure = Pressure::default();
-        pressure.value = (self.top - (self.top - self.bottom) * left * left).exp();
+        let pressure =
+            Pressure::new::<pascal>((self.top - (self.top - self.bottom) * left * left).exp());
         // Just under the critical point, or under the range, a refrigerant may have no answer; its neighbours close the gap.
         if let Ok(found) = plan.input.refrigerant.saturation_at_pressure(pressure) {
             self.dome

@@ -118,7 +118,7 @@ impl Words for English {
         &English
     }
 
-    fn from_phone(&self) -> &'static FromPhone {
+    fn phone(&self) -> &'static FromPhone {
         &from_phone::FROM_PHONE
     }
 
