@@ -61,6 +61,9 @@ pub struct System {
     /// What was typed, by [`Field::key`].
     #[serde(default)]
     pub entries: BTreeMap<String, Entry>,
+    /// Which of the technician's own controllers drives its fans, by [`Controller::id`](crate::Controller::id); empty for none.
+    #[serde(default, skip_serializing_if = "String::is_empty")]
+    pub controller: String,
     /// What a newer version keeps here and this one does not know.
     #[serde(flatten)]
     pub other: BTreeMap<String, serde_json::Value>,
@@ -78,6 +81,7 @@ impl System {
             id: id.into(),
             name: name.into(),
             entries: BTreeMap::new(),
+            controller: String::new(),
             other: BTreeMap::new(),
         }
     }

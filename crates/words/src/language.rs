@@ -15,6 +15,7 @@ use winterset_profile::{Problem, share::ShareError};
 use winterset_refrigerant::Error;
 
 use crate::advice::{Advice, Ordered};
+use crate::controllers::ControllerWords;
 use crate::screen::Screen;
 use crate::units::Units;
 use crate::worksheets::WorksheetWords;
@@ -84,6 +85,8 @@ pub trait Words: Sync {
     fn method(&self, method: Method) -> RuleWords;
     /// Everything that is said on worksheets.
     fn worksheets(&self) -> &'static dyn WorksheetWords;
+    /// Everything that is said about a technician's own controllers.
+    fn controllers(&self) -> &'static dyn ControllerWords;
 
     /// The labels round what follows from a plan.
     fn advice(&self) -> &'static Advice;

@@ -5,6 +5,7 @@
 
 mod advice;
 mod amounts;
+mod controllers;
 mod english;
 mod language;
 mod screen;
@@ -14,6 +15,7 @@ mod written;
 
 pub use advice::{Advice, Ordered};
 pub use amounts::{amount_in, at_least, at_most, brief, converted, plain};
+pub use controllers::{ControllerLabels, ControllerWords};
 pub use language::{FieldWords, Language, Part, RuleWords, Words};
 pub use screen::Screen;
 pub use units::{PressureUnit, Shown, TemperatureUnit, Units};

@@ -10,6 +10,7 @@ pub mod go;
 pub mod head;
 pub mod icon;
 pub mod ladder;
+pub mod on_controller;
 pub mod places;
 pub mod refrigerant;
 pub mod scale;

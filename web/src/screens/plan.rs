@@ -16,16 +16,17 @@ use crate::components::confirm::Confirm;
 use crate::components::go::Go;
 use crate::components::head::Head;
 use crate::components::icon::{Icon, Sketch};
+use crate::components::on_controller::OnController;
 use crate::components::send::Send;
 use crate::components::sheet::{Line, SheetLine};
 use crate::components::value::Value;
 use crate::components::verdict::VerdictBlock;
 use crate::components::winter::Winter;
 use crate::route::Route;
-use crate::store::{Act, use_shelf};
+use crate::store::{Act, Preferences, use_shelf};
 use crate::view::plan::{Held, Planned};
 use crate::view::sheet::Writer;
-use crate::view::{fields, plan, words};
+use crate::view::{controllers, fields, plan, words};
 
 /// Properties of [`PlanScreen`].
 #[derive(PartialEq, Properties)]
@@ -76,11 +77,23 @@ pub fn PlanScreen(props: &PlanProps) -> Html {
         name_or(&site.name, t.unnamed_site),
     );
     let planned = plan::of(system);
+    let choose = {
+        let (shelf, here) = (shelf.dispatcher(), here.clone());
+        Callback::from(move |controller: String| {
+            shelf.dispatch(Act::EditSystem {
+                site: here.site.clone(),
+                system: here.system.clone(),
+                edit: Rc::new(move |system: &mut System| {
+                    system.controller.clone_from(&controller);
+                }),
+            });
+        })
+    };
     html! {
         <main class="screen screen--wide">
             <Head title={name.clone()} {up} />
             { match planned.as_ref() {
-                Ok(plan) => whole(plan, &planned, system, &here, units),
+                Ok(plan) => whole(plan, &planned, system, &here, &shelf.preferences, choose),
                 Err(errors) => missing(errors, system, &here, units),
             } }
             if !system.entries.is_empty() {
@@ -146,8 +159,16 @@ fn missing(errors: &[FieldError], system: &System, here: &Here, units: Units) ->
 }
 
 /// The whole plan.
-fn whole(plan: &Plan, planned: &Planned, system: &System, here: &Here, units: Units) -> Html {
+fn whole(
+    plan: &Plan,
+    planned: &Planned,
+    system: &System,
+    here: &Here,
+    preferences: &Preferences,
+    choose: Callback<String>,
+) -> Html {
     let t = screen();
+    let units = preferences.units;
     let writer = Writer::new(plan, units);
     let is_assumed = |field: &Field| {
         fields::value(system, *field, units)
@@ -176,15 +197,18 @@ fn whole(plan: &Plan, planned: &Planned, system: &System, here: &Here, units: Un
             </Go>
         </div>
         <div class="two">
-            <section class="part two__first">
-                <h2>{ t.settings_sheet }</h2>
-                if is_needed {
-                    <p class="part__note">{ t.settings_sheet_note }</p>
-                    { settings }
-                } else {
-                    <details class="more"><summary>{ t.settings_all_the_same }</summary>{ settings }</details>
-                }
-            </section>
+            <div class="two__first">
+                <section class="part">
+                    <h2>{ t.settings_sheet }</h2>
+                    if is_needed {
+                        <p class="part__note">{ t.settings_sheet_note }</p>
+                        { settings }
+                    } else {
+                        <details class="more"><summary>{ t.settings_all_the_same }</summary>{ settings }</details>
+                    }
+                </section>
+                { on_controller(plan, system, preferences, choose) }
+            </div>
             <div class="two__side"><Winter plan={Held(planned.clone())} /></div>
             <div class="two__rest">
             <section class="part">
@@ -228,6 +252,31 @@ fn whole(plan: &Plan, planned: &Planned, system: &System, here: &Here, units: Un
             </ul>
         </section>
     </> }
+}
+
+/// How the settings sheet stands to the controller that was chosen for the system.
+fn on_controller(
+    plan: &Plan,
+    system: &System,
+    preferences: &Preferences,
+    choose: Callback<String>,
+) -> Html {
+    let t = words().controllers().labels();
+    let choices = preferences.controllers.iter().map(|controller| {
+        let name = name_or(&controller.name, t.unnamed);
+        (AttrValue::from(controller.id.clone()), name)
+    });
+    let chosen = preferences.controller(&system.controller);
+    let checked =
+        chosen.map(|controller| controllers::checked(plan, controller, preferences.units));
+    let limits = chosen.map(|controller| Route::Controller {
+        controller: controller.id.clone(),
+    });
+    html! {
+        <OnController choices={choices.collect::<Vec<_>>()} {choose} {checked}
+            chosen={chosen.map(|controller| AttrValue::from(controller.id.clone())).unwrap_or_default()}
+            limits={limits.unwrap_or(Route::Settings)} />
+    }
 }
 
 fn sheet(lines: Vec<Line>) -> Html {

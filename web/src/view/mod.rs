@@ -1,6 +1,7 @@
 //! From plans and records to what components draw: words and places on a scale, nothing computed.
 
 pub mod advice;
+pub mod controllers;
 pub mod curves;
 pub mod fields;
 pub mod ladder;

@@ -6,13 +6,15 @@ use uom::si::thermodynamic_temperature::{degree_celsius, kelvin};
 use winterset_calc::need::IceLimit;
 use winterset_calc::settings::{Drive, Settings, SettingsNote};
 use winterset_calc::{Curves, Cycle, Method, Plan, Point, Problem, Verdict, Zones};
-use winterset_profile::System;
 
-use super::{Outcome, WireError, advice};
+use super::request::Planned;
+use super::{Outcome, WireError, advice, controller};
 
 /// Answers with the plan of a record, its curves along outdoor temperatures or the usual ones.
-pub fn to(system: &System, outdoor: Option<Vec<ThermodynamicTemperature>>) -> Outcome<Value> {
-    let plan = system.plan().map_err(|errors| WireError::fields(&errors))?;
+pub fn to(asked: &Planned) -> Outcome<Value> {
+    let plan = asked.system.plan();
+    let plan = plan.map_err(|errors| WireError::fields(&errors))?;
+    let outdoor = asked.outdoor.clone();
     let outdoor = outdoor.unwrap_or_else(|| usual_outdoor(&plan));
     let curves = plan.curves(&outdoor).map_err(|(index, problem)| {
         let field = format!("outdoor_temperatures_K[{index}]");
@@ -43,7 +45,7 @@ pub fn to(system: &System, outdoor: Option<Vec<ThermodynamicTemperature>>) -> Ou
             )
         })
         .collect();
-    Ok(json!({
+    let mut out = json!({
         "pressure_need": {
             "pressure_Pa": plan.need.pressure.value.value,
             "condensing_K": plan.need.condensing.value,
@@ -74,7 +76,11 @@ pub fn to(system: &System, outdoor: Option<Vec<ThermodynamicTemperature>>) -> Ou
         "on_off_Pa": { "off": plan.on_off_points.value.0.value, "on": plan.on_off_points.value.1.value },
         "curves": curves_of(&curves),
         "advice": advice::of(&plan),
-    }))
+    });
+    if let Some(limits) = &asked.controller {
+        out["controller"] = controller::findings(&plan, limits);
+    }
+    Ok(out)
 }
 
 fn ice(limit: IceLimit) -> Value {

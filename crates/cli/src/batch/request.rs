@@ -9,18 +9,29 @@ use uom::si::pressure::pascal;
 use uom::si::ratio::ratio;
 use uom::si::specific_heat_capacity::joule_per_kilogram_kelvin;
 use uom::si::thermodynamic_temperature::kelvin;
+use winterset_calc::own_controller::OwnController;
 use winterset_profile::System;
 use winterset_refrigerant::Refrigerant;
 
 use super::body::Body;
-use super::{Outcome, WireError, json, record};
+use super::{Outcome, WireError, controller, json, record};
 
 /// A request, read.
 pub enum Request {
     Saturation(Refrigerant, Given),
     State(Refrigerant, At),
     Refrigerants,
-    Plan(Box<System>, Option<Vec<ThermodynamicTemperature>>),
+    Plan(Box<Planned>),
+}
+
+/// What a plan is asked for.
+pub struct Planned {
+    /// The record.
+    pub system: System,
+    /// Outdoor temperatures of the curves; `None` for the usual ones.
+    pub outdoor: Option<Vec<ThermodynamicTemperature>>,
+    /// The controller that the settings are held against.
+    pub controller: Option<OwnController>,
 }
 
 /// What saturation is asked at.
@@ -41,6 +52,7 @@ pub enum At {
 const TEMPERATURE: &str = "temperature_K";
 const PRESSURE: &str = "pressure_Pa";
 const OUTDOOR: &str = "outdoor_temperatures_K";
+const CONTROLLER: &str = "controller";
 const DENSITY: &str = "density_kg_m3";
 const ENTHALPY: &str = "enthalpy_J_kg";
 const ENTROPY: &str = "entropy_J_kgK";
@@ -70,7 +82,7 @@ pub fn read(line: &[u8]) -> Outcome<Request> {
         "saturation" => saturation(Body::new(name, body, &SATURATION)?),
         "state" => state(Body::new(name, body, &STATE)?),
         "refrigerants" => Body::new(name, body, &[]).map(|_| Request::Refrigerants),
-        "plan" => plan(Body::new(name, body, &["system", OUTDOOR])?),
+        "plan" => plan(Body::new(name, body, &["system", OUTDOOR, CONTROLLER])?),
         _ => {
             let message = "a request is one of saturation, state, plan or refrigerants";
             Err(WireError::new("unknown_request", name, message))
@@ -145,7 +157,11 @@ fn plan(body: Body) -> Outcome<Request> {
             .map(ThermodynamicTemperature::new::<kelvin>)
             .collect()
     });
-    Ok(Request::Plan(Box::new(record::read(system)?), outdoor))
+    Ok(Request::Plan(Box::new(Planned {
+        system: record::read(system)?,
+        outdoor,
+        controller: body.value(CONTROLLER).map(controller::read).transpose()?,
+    })))
 }
 
 fn refrigerant(body: Body) -> Outcome<Refrigerant> {

@@ -1,6 +1,7 @@
 //! English.
 
 mod advice;
+mod controllers;
 mod fields;
 mod plan;
 mod problems;
@@ -23,6 +24,7 @@ use winterset_profile::{Problem, share::ShareError};
 use winterset_refrigerant::Error;
 
 use crate::advice::{Advice, Ordered};
+use crate::controllers::ControllerWords;
 use crate::language::{FieldWords, Part, RuleWords, Words};
 use crate::screen::Screen;
 use crate::units::Units;
@@ -106,6 +108,10 @@ impl Words for English {
     }
 
     fn worksheets(&self) -> &'static dyn WorksheetWords {
+        &English
+    }
+
+    fn controllers(&self) -> &'static dyn ControllerWords {
         &English
     }
 
