@@ -255,13 +255,18 @@ impl Model {
         self.air(outdoor, moved.airflow).condensing_conductance() * free
     }
 
-    /// Outdoor temperature at which a method just keeps the need, and the airflow there.
-    pub(crate) fn hold_limit(&self, method: Method) -> (ThermodynamicTemperature, VolumeRate) {
+    /// Outdoor temperature at which a method just keeps the need with the compressors at a share of their displacement, and the airflow there.
+    pub(crate) fn hold_limit(
+        &self,
+        method: Method,
+        load: f64,
+    ) -> (ThermodynamicTemperature, VolumeRate) {
         let need = self.need.1.get::<kelvin>();
         let running = self.line.at(need);
         let spare = |outdoor: f64| {
             let (moved, free) = self.least(method, temperature(outdoor));
             1.0 - free
+                / load
                 / self
                     .air(temperature(outdoor), moved.airflow)
                     .taken(need, &running)
@@ -272,7 +277,7 @@ impl Model {
             // A starved circuit may leave a warmer balance before it reaches the need: what counts is whether it stays.
             let holds = |outdoor: f64| {
                 let (moved, free) = self.least(method, temperature(outdoor));
-                let stays = self.stays(temperature(outdoor), &moved, free, self.need.1);
+                let stays = self.stays(temperature(outdoor), &moved, free / load, self.need.1);
                 if stays { 1.0 } else { -1.0 }
             };
             let between = bracketed(COLDEST, need, holds);

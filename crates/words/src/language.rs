@@ -1,6 +1,7 @@
 //! What can be said, whatever the language.
 
 use uom::si::f64::Pressure;
+use winterset_calc::advice::ReversingValve;
 use winterset_calc::free_cooling::Outcome;
 use winterset_calc::input::{Duty, Sensing};
 use winterset_calc::lever::Change;
@@ -81,6 +82,8 @@ pub trait Words: Sync {
     fn sensing(&self, sensing: Sensing) -> RuleWords;
     /// Where a value comes from.
     fn basis(&self, basis: Basis) -> &'static str;
+    /// What the fan does in heating, told from a reversing valve that is energised in one of the two modes.
+    fn heating(&self, valve: ReversingValve) -> RuleWords;
     /// A method.
     fn method(&self, method: Method) -> RuleWords;
     /// Everything that is said on worksheets.

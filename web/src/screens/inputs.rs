@@ -130,6 +130,7 @@ impl Form {
         match (field, kind_of(field)) {
             (Field::Refrigerant, _) => self.refrigerant(),
             (Field::CoolingCapacity, _) => self.load(),
+            (Field::FlowCoefficients | Field::PowerCoefficients, _) => self.text(field),
             (_, None) => self.choice(field),
             (_, Some(_)) => self.number(field),
         }
@@ -155,6 +156,11 @@ impl Form {
             <Number key={field.key()} round={self.round(field)} text={self.typed(field)} units={fields::units_of(kind)}
                 {unit} signed={fields::is_signed(kind)} {edit} {choose} />
         }
+    }
+
+    fn text(&self, field: Field) -> Html {
+        let edit = self.edit(move |system, typed| system.set(field, Entry::new(typed)));
+        html! { <Words key={field.key()} round={self.round(field)} text={self.typed(field)} lines=true {edit} /> }
     }
 
     fn refrigerant(&self) -> Html {

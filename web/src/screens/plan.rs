@@ -217,6 +217,10 @@ fn whole(
                 { sheet(writer.need()) }
                 <h3 class="step">{ t.hold_limits }</h3>
                 { sheet(writer.hold()) }
+                if let Some((name, limits)) = writer.hold_at_lowest_load() {
+                    <h3 class="step">{ name }</h3>
+                    { sheet(limits) }
+                }
                 <h3 class="step">{ (t.cycled)(words().method(Method::OnOff).name) }</h3>
                 { sheet(vec![writer.on_off()]) }
             </section>

@@ -1,7 +1,9 @@
 //! The inputs as questions: what is essential, which units can stand beside an answer, and what a blank is taken to be.
 
 use uom::si::f64::Pressure;
-use winterset_calc::input::{Bearing, Duty, Metering, MotorKind, Sensing};
+use winterset_calc::input::{
+    Bearing, Defrost, Duty, Metering, MotorKind, Reversing, Sensing, SheetUnits,
+};
 use winterset_calc::refrigerant::Refrigerant;
 use winterset_calc::{Basis, Field};
 use winterset_profile::{Assumed, Kind, System, Unit, kind_of};
@@ -23,7 +25,7 @@ pub const ESSENTIALS: [Field; 7] = [
 ];
 
 /// Everything else, in the order in which it is found on the way from the nameplate to the roof.
-pub const REST: [Field; 24] = [
+pub const REST: [Field; 32] = [
     Field::OverAmbient,
     Field::KnownOutdoor,
     Field::Evaporating,
@@ -45,6 +47,14 @@ pub const REST: [Field; 24] = [
     Field::LiquidLift,
     Field::LiquidDiameter,
     Field::FullLoad,
+    Field::LowestLoad,
+    Field::Defrost,
+    Field::HeatReclaim,
+    Field::ReversingValve,
+    Field::FlowCoefficients,
+    Field::PowerCoefficients,
+    Field::SheetUnits,
+    Field::SheetSuperheat,
     Field::FanPower,
     Field::Recirculation,
     Field::Dirt,
@@ -57,6 +67,9 @@ fn keys(field: Field) -> Vec<&'static str> {
         Field::Metering => Metering::ALL.iter().map(|choice| choice.key()).collect(),
         Field::Motor => MotorKind::ALL.iter().map(|choice| choice.key()).collect(),
         Field::Bearing => Bearing::ALL.iter().map(|choice| choice.key()).collect(),
+        Field::Defrost => Defrost::ALL.iter().map(|choice| choice.key()).collect(),
+        Field::ReversingValve => Reversing::ALL.iter().map(|choice| choice.key()).collect(),
+        Field::SheetUnits => SheetUnits::ALL.iter().map(|choice| choice.key()).collect(),
         Field::Sensing => Sensing::ALL.iter().map(|choice| choice.key()).collect(),
         _ => Vec::new(),
     }

@@ -122,6 +122,35 @@ pub(super) fn field(field: Field) -> FieldWords {
             "Subcooling at the condenser's outlet",
             "Saturation (bubble) at the head pressure, less the temperature of the liquid line at the condenser, when the reading over ambient was taken.",
         ),
+        Field::LowestLoad => (
+            "Lowest share of full load",
+            "The least that the compressors run at, by stages, unloading or speed. The less heat, the sooner head pressure falls: the plan then goes by this share.",
+        ),
+        Field::HeatReclaim => (
+            "Condensing wanted for heat reclaim",
+            "The condensing temperature that whoever uses the heat wants, if the heat is used.",
+        ),
+        Field::Defrost => ("Defrost", "Hot gas needs head pressure to melt ice."),
+        Field::ReversingValve => (
+            "Reversing valve",
+            "Of a heat pump: in which mode its coil is energised. In heating the outdoor fan runs at full speed, told from this signal.",
+        ),
+        Field::FlowCoefficients => (
+            "Mass flow, ten coefficients",
+            "From the compressor's data sheet (AHRI 540), C1 to C10 parted by blanks. They say how the flow goes with both pressures; the nameplate says how much it is.",
+        ),
+        Field::PowerCoefficients => (
+            "Power, ten coefficients",
+            "From the same sheet, C1 to C10 in watts.",
+        ),
+        Field::SheetUnits => (
+            "Units of the coefficients",
+            "Temperature, mass flow and power as the sheet prints them.",
+        ),
+        Field::SheetSuperheat => (
+            "Superheat that the sheet is rated at",
+            "From the same sheet.",
+        ),
         Field::Recirculation => (
             "Air drawn in again",
             "The share of the condenser's air that it has just blown out: under a roof, in a corner, between two units. The reading over ambient is taken as free of it.",
@@ -177,6 +206,9 @@ pub(super) fn usual(field: Field, units: Units) -> Option<String> {
         Field::ReturnAir => temperature(-20.0, 27.0),
         Field::ReturnHumidity => between("40", "90 %"),
         Field::Subcooling => difference(3.0, 8.0),
+        Field::LowestLoad => between("25", "100 %"),
+        Field::HeatReclaim => temperature(30.0, 50.0),
+        Field::SheetSuperheat => difference(8.0, 20.0),
         Field::Recirculation => between("0", "20 %"),
         Field::Dirt => between("0", "30 %"),
         Field::Elevation
@@ -187,6 +219,11 @@ pub(super) fn usual(field: Field, units: Units) -> Option<String> {
         | Field::LiquidLift
         | Field::LiquidDiameter
         | Field::FullLoad
+        | Field::Defrost
+        | Field::ReversingValve
+        | Field::FlowCoefficients
+        | Field::PowerCoefficients
+        | Field::SheetUnits
         | Field::Refrigerant
         | Field::CoolingCapacity
         | Field::HeatRejected
@@ -213,6 +250,15 @@ pub(super) fn choice(field: Field, key: &str) -> &'static str {
         (Field::Metering, "txv-balanced") => "TXV, balanced port",
         (Field::Metering, "electronic-valve") => "Electronic expansion valve",
         (Field::Metering, "fixed-orifice") => "Fixed orifice or capillary",
+        (Field::Defrost, "other") => "Other, or none",
+        (Field::Defrost, "hot-gas") => "Hot gas",
+        (Field::ReversingValve, "none") => "No heat pump",
+        (Field::ReversingValve, "in-cooling") => "Energised in cooling",
+        (Field::ReversingValve, "in-heating") => "Energised in heating",
+        (Field::SheetUnits, "C-kg/h-W") => "°C, kg/h, W",
+        (Field::SheetUnits, "C-g/s-W") => "°C, g/s, W",
+        (Field::SheetUnits, "C-kg/s-W") => "°C, kg/s, W",
+        (Field::SheetUnits, "F-lb/h-W") => "°F, lb/h, W",
         (Field::Sensing, "coil-temperature") => "Coil temperature",
         (Field::Sensing, "liquid-pressure") => "Liquid-line pressure",
         _ => "Unknown choice",
@@ -222,7 +268,9 @@ pub(super) fn choice(field: Field, key: &str) -> &'static str {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use winterset_calc::input::{Bearing, Duty, Metering, MotorKind, Sensing};
+    use winterset_calc::input::{
+        Bearing, Defrost, Duty, Metering, MotorKind, Reversing, Sensing, SheetUnits,
+    };
 
     #[test]
     fn every_choice_has_its_words() {
@@ -242,6 +290,18 @@ mod tests {
             (
                 Field::Metering,
                 Metering::ALL.iter().map(|c| c.key()).collect(),
+            ),
+            (
+                Field::Defrost,
+                Defrost::ALL.iter().map(|c| c.key()).collect(),
+            ),
+            (
+                Field::ReversingValve,
+                Reversing::ALL.iter().map(|c| c.key()).collect(),
+            ),
+            (
+                Field::SheetUnits,
+                SheetUnits::ALL.iter().map(|c| c.key()).collect(),
             ),
             (
                 Field::Sensing,

@@ -10,6 +10,7 @@ mod screen;
 mod worksheets;
 
 use uom::si::f64::Pressure;
+use winterset_calc::advice::ReversingValve;
 use winterset_calc::free_cooling::Outcome;
 use winterset_calc::input::{Duty, Sensing};
 use winterset_calc::lever::Change;
@@ -101,6 +102,10 @@ impl Words for English {
             Basis::Entered => "entered",
             Basis::Computed => "computed",
         }
+    }
+
+    fn heating(&self, valve: ReversingValve) -> RuleWords {
+        plan::heating(valve)
     }
 
     fn method(&self, method: Method) -> RuleWords {
