@@ -5,5 +5,6 @@ mod answers;
 mod controllers;
 mod hosting;
 mod offline;
+mod weather;
 mod winter;
 mod worksheets;

@@ -563,3 +563,36 @@ fn a_controller_is_answered_with_findings() {
         );
     }
 }
+
+/// A year all at one temperature is that temperature's point, all year.
+#[test]
+fn the_hours_of_a_year_can_be_given() {
+    let (cold, year) = (268.65, 8760.0 * 3600.0);
+    let ask = |hours: Value| {
+        answer(&json!({"plan": {
+            "system": system("radio-hut"), "outdoor_temperatures_K": [cold], "hours": hours,
+        }}))
+    };
+    let found = ask(json!([[268.2, year / 3.0], [269.1, year * 2.0 / 3.0]]));
+    let method = &found["advice"]["methods"]["full_fan"];
+    let point = &found["curves"]["full_fan"][0];
+    let share =
+        number(&found["design"]["cycle"], "cooling_W") / number(&point["cycle"], "cooling_W");
+    let energy = number(&point["cycle"], "compressor_power_W") * year * share.min(1.0);
+    assert!((number(method, "compressor_energy_J") / energy - 1.0).abs() < 1e-9);
+    for (hours, kind, field) in [
+        (json!(5), "bad_form", "hours"),
+        (json!([[270]]), "bad_form", "hours"),
+        (json!([]), "out_of_range", "hours"),
+        (json!([[270, 1], [-5, 10]]), "out_of_range", "hours[1]"),
+        (json!([[270, -1]]), "out_of_range", "hours[0]"),
+        (json!([[270, 4e7]]), "out_of_range", "hours"),
+    ] {
+        let error = &ask(hours.clone())["error"];
+        assert_eq!(
+            (&error["kind"], &error["field"]),
+            (&json!(kind), &json!(field)),
+            "{hours}"
+        );
+    }
+}

@@ -240,7 +240,8 @@ fn what_a_controller_takes_keeps_to_the_schema() {
         ],
     ];
     let mut requests = String::new();
-    for name in SYSTEMS {
+    // Motors on a phase cut and on a signal.
+    for name in ["radio-hut", "archive-vault", "cheese-cave"] {
         for changes in changes {
             requests += &format!("{}\n", with_controller(name, changes));
         }

@@ -11,6 +11,7 @@ mod read;
 mod record;
 pub mod share;
 mod unit;
+mod winter;
 mod worksheet;
 
 pub use amount::{Amount, AmountProblem, Measure, Scale, read_amount};
@@ -19,4 +20,5 @@ pub use number::{NumberError, Typed, parse as parse_number};
 pub use read::{Assumed, FieldError, Problem, kind_of, read_refrigerant};
 pub use record::{Entry, Migration, Site, System, VERSION};
 pub use unit::{Kind, Unit};
+pub use winter::{NotAYear, WinterHours};
 pub use worksheet::{Answer, Number, Question, Section, Sheet, Title, Usual, Worksheets};

@@ -10,6 +10,7 @@ mod english;
 mod language;
 mod screen;
 mod units;
+mod weather;
 mod worksheets;
 mod written;
 
@@ -19,6 +20,7 @@ pub use controllers::{ControllerLabels, ControllerWords};
 pub use language::{FieldWords, Language, Part, RuleWords, Words};
 pub use screen::Screen;
 pub use units::{PressureUnit, Shown, TemperatureUnit, Units};
+pub use weather::WeatherLabels;
 pub use worksheets::{WorksheetLabels, WorksheetWords};
 
 /// The labels of the screens.

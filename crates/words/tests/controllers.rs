@@ -103,7 +103,9 @@ fn labels_and_help_keep_the_manner() {
         assert_calm(found.ask);
         assert_sentence(found.help);
     }
-    MotorOutput::ALL.map(|output| assert_calm(words.output(output)));
+    for output in MotorOutput::ALL {
+        assert_calm(words.output(output));
+    }
     for safety in [Safety::Safe, Safety::Check, Safety::Unsafe] {
         assert_calm(words.safety(safety));
         assert_sentence(words.whole(safety));

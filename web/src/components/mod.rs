@@ -19,5 +19,6 @@ pub mod sheet;
 pub mod symbol;
 pub mod value;
 pub mod verdict;
+pub mod weather;
 pub mod winter;
 pub mod worksheet;

@@ -3,7 +3,7 @@
 use std::rc::Rc;
 
 use winterset_calc::{Field, Method, Plan, Verdict};
-use winterset_profile::{FieldError, Site, System};
+use winterset_profile::{FieldError, Site, System, WinterHours};
 use winterset_words::{Units, screen};
 use yew::prelude::*;
 use yew_router::prelude::*;
@@ -93,7 +93,10 @@ pub fn PlanScreen(props: &PlanProps) -> Html {
         <main class="screen screen--wide">
             <Head title={name.clone()} {up} />
             { match planned.as_ref() {
-                Ok(plan) => whole(plan, &planned, system, &here, &shelf.preferences, choose),
+                Ok(plan) => {
+                    let shown = Shown { plan, planned: &planned, system, hours: site.winter() };
+                    whole(shown, &here, &shelf.preferences, choose)
+                }
                 Err(errors) => missing(errors, system, &here, units),
             } }
             if !system.entries.is_empty() {
@@ -158,16 +161,23 @@ fn missing(errors: &[FieldError], system: &System, here: &Here, units: Units) ->
     </> }
 }
 
+/// A system with its plan.
+struct Shown<'a> {
+    plan: &'a Plan,
+    planned: &'a Planned,
+    system: &'a System,
+    hours: Option<WinterHours>,
+}
+
 /// The whole plan.
-fn whole(
-    plan: &Plan,
-    planned: &Planned,
-    system: &System,
-    here: &Here,
-    preferences: &Preferences,
-    choose: Callback<String>,
-) -> Html {
+fn whole(shown: Shown, here: &Here, preferences: &Preferences, choose: Callback<String>) -> Html {
     let t = screen();
+    let Shown {
+        plan,
+        planned,
+        system,
+        hours,
+    } = shown;
     let units = preferences.units;
     let writer = Writer::new(plan, units);
     let is_assumed = |field: &Field| {
@@ -230,7 +240,7 @@ fn whole(
             </section>
             </div>
         </div>
-        <AdvicePart system={system.clone()} plan={Held(planned.clone())} {units} input={{
+        <AdvicePart system={system.clone()} plan={Held(planned.clone())} {units} {hours} input={{
             let here = here.clone();
             Callback::from(move |field| here.input(field))
         }} />

@@ -8,6 +8,7 @@ pub mod ladder;
 pub mod outdoor;
 pub mod plan;
 pub mod sheet;
+pub mod weather;
 pub mod worksheets;
 
 use winterset_words::{Language, Words};

@@ -72,7 +72,7 @@ pub fn to(asked: &Planned) -> Outcome<Value> {
         "settings": settings(&plan.settings),
         "on_off_Pa": { "off": plan.on_off_points.value.0.value, "on": plan.on_off_points.value.1.value },
         "curves": curves_of(&curves),
-        "advice": advice::of(&plan),
+        "advice": advice::of(&plan, asked.hours.as_ref()),
     });
     if let Some(limits) = &asked.controller {
         out["controller"] = controller::findings(&plan, limits);

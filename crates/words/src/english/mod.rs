@@ -7,6 +7,7 @@ mod plan;
 mod problems;
 mod rules;
 mod screen;
+mod weather;
 mod worksheets;
 
 use uom::si::f64::Pressure;
@@ -19,6 +20,7 @@ use winterset_calc::parts_list;
 use winterset_calc::recommendation::Reason;
 use winterset_calc::sensor_place;
 use winterset_calc::settings::SettingsNote;
+use winterset_calc::weather::epw::EpwError;
 use winterset_calc::winter_start::BypassOutcome;
 use winterset_calc::{Action, Basis, Caution, Condition, Field, Method, Plan, Rule, Verdict};
 use winterset_profile::{Problem, share::ShareError};
@@ -29,6 +31,7 @@ use crate::controllers::ControllerWords;
 use crate::language::{FieldWords, Part, RuleWords, Words};
 use crate::screen::Screen;
 use crate::units::Units;
+use crate::weather::WeatherLabels;
 use crate::worksheets::WorksheetWords;
 
 /// English.
@@ -118,6 +121,14 @@ impl Words for English {
 
     fn controllers(&self) -> &'static dyn ControllerWords {
         &English
+    }
+
+    fn weather(&self) -> &'static WeatherLabels {
+        &weather::LABELS
+    }
+
+    fn weather_error(&self, error: &EpwError) -> String {
+        weather::error(error)
     }
 
     fn advice(&self) -> &'static Advice {
