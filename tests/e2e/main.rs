@@ -2,8 +2,10 @@
 #![allow(clippy::unwrap_used, clippy::panic)] // a broken step should stop its test
 
 mod answers;
+mod controllers;
 mod hosting;
 mod offline;
 mod pictures;
+mod weather;
 mod winter;
 mod worksheets;

@@ -2,13 +2,14 @@
 //! measures.
 
 use uom::si::f64::{
-    AngularVelocity, ElectricPotential, Frequency, Length, Mass, Power, Pressure,
-    TemperatureInterval, ThermodynamicTemperature, Volume, VolumeRate,
+    AngularVelocity, ElectricCurrent, ElectricPotential, Frequency, Length, Mass, Power, Pressure,
+    TemperatureInterval, ThermodynamicTemperature, Time, Volume, VolumeRate,
 };
 use uom::si::{
-    angular_velocity::radian_per_second, electric_potential::volt, frequency::hertz, length::meter,
-    mass::kilogram, power::watt, pressure::pascal, temperature_interval::kelvin as kelvin_interval,
-    thermodynamic_temperature::kelvin, volume::cubic_meter, volume_rate::cubic_meter_per_second,
+    angular_velocity::radian_per_second, electric_current::ampere, electric_potential::volt,
+    frequency::hertz, length::meter, mass::kilogram, power::watt, pressure::pascal,
+    temperature_interval::kelvin as kelvin_interval, thermodynamic_temperature::kelvin,
+    time::second, volume::cubic_meter, volume_rate::cubic_meter_per_second,
 };
 use winterset_calc::Quantity;
 
@@ -219,6 +220,10 @@ measures! {
     ],
     /// A voltage, V.
     Voltage = "voltage": [U(Unit::Volt)],
+    /// An electric current, A.
+    Current = "current": [U(Unit::Ampere)],
+    /// A time, s.
+    Time = "time": [further("s", "s", &["sec"], 1.0)],
     /// A supply frequency, Hz.
     Frequency = "frequency": [U(Unit::Hertz)],
     /// The speed of a shaft, rad/s.
@@ -309,6 +314,10 @@ typed! {
     mass: Mass, kilogram;
     /// The value as a voltage.
     voltage: ElectricPotential, volt;
+    /// The value as an electric current.
+    current: ElectricCurrent, ampere;
+    /// The value as a time.
+    time: Time, second;
     /// The value as a frequency.
     frequency: Frequency, hertz;
     /// The value as the speed of a shaft.

@@ -5,16 +5,20 @@
 //! fragment of a link. [`Sheet`] is a worksheet, which stands outside any site: what it asks, and what was typed there.
 
 mod amount;
+mod controller;
 mod number;
 mod read;
 mod record;
 pub mod share;
 mod unit;
+mod winter;
 mod worksheet;
 
 pub use amount::{Amount, AmountProblem, Measure, Scale, read_amount};
+pub use controller::{Controller, ControllerField, ControllerProblem, ControllerWrong};
 pub use number::{NumberError, Typed, parse as parse_number};
 pub use read::{Assumed, FieldError, Problem, kind_of, read_refrigerant};
 pub use record::{Entry, Migration, Site, System, VERSION};
 pub use unit::{Kind, Unit};
+pub use winter::{NotAYear, WinterHours};
 pub use worksheet::{Answer, Number, Question, Section, Sheet, Title, Usual, Worksheets};

@@ -32,13 +32,15 @@ pub enum ShareError {
     NotASystem(#[from] Migration),
 }
 
-/// The payload of a link. The system's id stays behind: what arrives elsewhere is kept under an id of its own.
+/// The payload of a link. The system's id stays behind: what arrives elsewhere is kept under an id of its own. So does the controller, whose
+/// limits are another technician's.
 ///
 /// # Errors
 /// Passed on from the serialiser.
 pub fn encode(system: &System) -> Result<String, serde_json::Error> {
     let mut sent = system.clone();
     sent.id.clear();
+    sent.controller.clear();
     let packed = compress_to_vec(sent.to_json()?.as_bytes(), 10);
     Ok(format!("{FORM}{}", URL_SAFE_NO_PAD.encode(packed)))
 }
@@ -85,8 +87,9 @@ mod tests {
     fn a_system_arrives_whole_but_for_its_id() {
         let mut system = System::new("here", "Cave, north wall – très froid");
         system.set(Field::OutdoorLow, Entry::with_unit("-18", "F"));
+        system.controller = "mine".to_owned();
         let back = decode(&encode(&system).unwrap()).unwrap();
-        assert_eq!(back.id, "");
+        assert_eq!((back.id.as_str(), back.controller.as_str()), ("", ""));
         assert_eq!((back.name, back.entries), (system.name, system.entries));
     }
 

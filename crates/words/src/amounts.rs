@@ -39,6 +39,8 @@ impl Units {
             Measure::Density => either("lb/ft3", "kg/m3"),
             Measure::Conductance => either("Btu/h F", "W/K"),
             Measure::Voltage => field(Kind::Voltage),
+            Measure::Current => field(Kind::Current),
+            Measure::Time => "s",
             Measure::Frequency => field(Kind::Frequency),
             Measure::Speed => field(Kind::Speed),
             Measure::Share | Measure::Quality => field(Kind::Share),

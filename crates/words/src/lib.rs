@@ -5,22 +5,26 @@
 
 mod advice;
 mod amounts;
+mod controllers;
 mod english;
 mod from_phone;
 mod language;
 mod pictures;
 mod screen;
 mod units;
+mod weather;
 mod worksheets;
 mod written;
 
 pub use advice::{Advice, Ordered};
 pub use amounts::{amount_in, at_least, at_most, brief, converted, plain};
+pub use controllers::{ControllerLabels, ControllerWords};
 pub use from_phone::FromPhone;
 pub use language::{FieldWords, Language, Part, RuleWords, Words};
 pub use pictures::Pictures;
 pub use screen::Screen;
 pub use units::{PressureUnit, Shown, TemperatureUnit, Units};
+pub use weather::WeatherLabels;
 pub use worksheets::{WorksheetLabels, WorksheetWords};
 
 /// The labels of the screens.

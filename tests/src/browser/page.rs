@@ -202,6 +202,12 @@ impl Page {
         Ok(())
     }
 
+    /// Picks a file in a field for files.
+    pub async fn pick(&self, css: &str, file: &Path) -> Result<(), Failure> {
+        let path = file.to_str().ok_or("a path that is no text")?;
+        Ok(self.find(css).await?.send_keys(path).await?)
+    }
+
     /// Presses a key where the focus is.
     pub async fn press(&self, key: &str) -> Result<(), Failure> {
         Ok(self.browser.active_element().await?.send_keys(key).await?)

@@ -2,6 +2,7 @@
 
 use serde::{Deserialize, Serialize};
 use wasm_bindgen::JsValue;
+use winterset_profile::WinterHours;
 use winterset_words::Units;
 
 use crate::view::advice::Advice;
@@ -18,6 +19,9 @@ pub enum Ask {
         system: String,
         /// Units to write in.
         units: Units,
+        /// Hours counted for the site; without them the year is the usual one.
+        #[serde(default)]
+        hours: Option<WinterHours>,
     },
     /// Whatever it is, leave it.
     Stop,

@@ -145,6 +145,8 @@ impl WorksheetWords for English {
             Measure::Density => "Density",
             Measure::Conductance => "Conductance for heat",
             Measure::Voltage => "Voltage",
+            Measure::Current => "Current",
+            Measure::Time => "Time",
             Measure::Frequency => "Frequency",
             Measure::Speed => "Speed",
             Measure::Share => "Share",
