@@ -17,7 +17,7 @@ pub use amounts::{amount_in, at_least, at_most, brief, converted, plain};
 pub use language::{FieldWords, Language, Part, RuleWords, Words};
 pub use screen::Screen;
 pub use units::{PressureUnit, Shown, TemperatureUnit, Units};
-pub use worksheets::{WorksheetLabels, WorksheetWords};
+pub use worksheets::{StartLabels, WorksheetLabels, WorksheetWords};
 
 /// The labels of the screens.
 pub fn screen() -> &'static Screen {

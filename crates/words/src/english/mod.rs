@@ -6,6 +6,7 @@ mod plan;
 mod problems;
 mod rules;
 mod screen;
+mod sensors;
 mod worksheets;
 
 use uom::si::f64::Pressure;
