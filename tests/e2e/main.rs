@@ -4,5 +4,7 @@
 mod answers;
 mod hosting;
 mod offline;
+mod paper;
+mod sending;
 mod winter;
 mod worksheets;

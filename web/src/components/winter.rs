@@ -15,6 +15,7 @@ use super::chart::Chart;
 use super::choices::Choices;
 use super::field::{Number, Round};
 use super::ladder::{Headings, Ladder};
+use super::test_values::{not_ready, test_values};
 use crate::store::{Act, use_shelf};
 use crate::view::curves::{self, Row};
 use crate::view::ladder::{self, Sampled, Sampling};
@@ -46,7 +47,12 @@ pub fn Winter(props: &WinterProps) -> Html {
     let sampled = match drawn.as_deref() {
         Some(Some(sampled)) => sampled,
         Some(None) => return html! { <p class="part__note" role="alert">{ t.no_picture }</p> },
-        None => return html! { <section class="part waiting"><h2>{ t.ladder }</h2></section> },
+        None => {
+            return html! { <>
+                <section class="part waiting"><h2>{ t.ladder }</h2></section>
+                { not_ready() }
+            </> };
+        }
     };
     let now = shelf.preferences.outdoor_now.clone();
     let low = units.number(
@@ -104,6 +110,7 @@ pub fn Winter(props: &WinterProps) -> Html {
                     ..Round::default()
                 }} />
         </section>
+        { test_values(plan, sampled, units) }
         { curves_part(plan, sampled, (*method, rung), units) }
     </> }
 }

@@ -2,10 +2,12 @@
 
 mod advice;
 mod fields;
+mod paper;
 mod plan;
 mod problems;
 mod rules;
 mod screen;
+mod sending;
 mod sensors;
 mod worksheets;
 
@@ -25,7 +27,9 @@ use winterset_refrigerant::Error;
 
 use crate::advice::{Advice, Ordered};
 use crate::language::{FieldWords, Part, RuleWords, Words};
+use crate::paper::Paper;
 use crate::screen::Screen;
+use crate::sending::Sending;
 use crate::units::Units;
 use crate::worksheets::WorksheetWords;
 
@@ -36,6 +40,14 @@ pub struct English;
 impl Words for English {
     fn screen(&self) -> &'static Screen {
         &screen::SCREEN
+    }
+
+    fn paper(&self) -> &'static Paper {
+        &paper::PAPER
+    }
+
+    fn sending(&self) -> &'static Sending {
+        &sending::SENDING
     }
 
     fn field(&self, field: Field) -> FieldWords {
