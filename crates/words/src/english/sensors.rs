@@ -223,7 +223,7 @@ pub(super) fn rule(rule: SheetRule) -> Option<(&'static str, &'static str)> {
         ),
         SheetRule::SubstituteTemperature => (
             "That resistor shows",
-            "What the controller then sees. Its tolerance moves that between the two ends below.",
+            "What the controller then sees. Its tolerance moves that from T_min to T_max.",
         ),
         SheetRule::RatiometricPressure | SheetRule::LoopPressure => {
             ("Pressure", "What the transducer tells the controller.")
