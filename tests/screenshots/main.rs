@@ -17,6 +17,8 @@ const SCREENS: &[(&str, Place)] = &[
     ("motor-volts", Place::At("#/worksheets/motor-volts")),
     ("flooding", Place::At("#/worksheets/flooding")),
     ("liquid-line", Place::At("#/worksheets/liquid-line")),
+    ("sensors", Place::At("#/worksheets/sensors")),
+    ("winter-start", Place::At("#/worksheets/winter-start")),
     ("units", Place::At("#/worksheets/units")),
     ("settings", Place::At("#/settings")),
     ("controller", Place::OfController),

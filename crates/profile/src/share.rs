@@ -1,4 +1,4 @@
-//! A system in the fragment of a link: `1.` and the record as JSON, deflated, in the URL-safe base 64 alphabet.
+//! A system in a file, and in the fragment of a link: `1.` and the record as JSON, deflated, in the URL-safe base 64 alphabet.
 //!
 //! The part of an address behind `#` never leaves the browser, so no server sees a shared system.
 
@@ -43,6 +43,37 @@ pub fn encode(system: &System) -> Result<String, serde_json::Error> {
     sent.controller.clear();
     let packed = compress_to_vec(sent.to_json()?.as_bytes(), 10);
     Ok(format!("{FORM}{}", URL_SAFE_NO_PAD.encode(packed)))
+}
+
+/// A system as a file: its record as JSON that a person can read. The id stays behind, as in a link.
+///
+/// # Errors
+/// Passed on from the serialiser.
+pub fn to_file(system: &System) -> Result<String, serde_json::Error> {
+    let mut sent = system.clone();
+    sent.id.clear();
+    serde_json::to_string_pretty(&sent)
+}
+
+/// The system in a file. Any JSON object could be read as a record, so a file must have the answers of one.
+///
+/// # Errors
+/// [`ShareError::TooLarge`], [`ShareError::NotASystem`]; never panics, whatever the text.
+pub fn from_file(text: &str) -> Result<System, ShareError> {
+    #[derive(serde::Deserialize)]
+    struct Answers {
+        #[serde(rename = "entries")]
+        _entries: std::collections::BTreeMap<String, serde_json::Value>,
+    }
+    if text.len() > LARGEST {
+        return Err(ShareError::TooLarge);
+    }
+    // Some editors put a byte order mark in front.
+    let text = text.trim_start_matches('\u{feff}');
+    serde_json::from_str::<Answers>(text).map_err(Migration::NotARecord)?;
+    let mut system = System::from_json(text)?;
+    system.id.clear();
+    Ok(system)
 }
 
 /// The system in a payload.
@@ -94,6 +125,31 @@ mod tests {
     }
 
     #[test]
+    fn a_system_goes_through_a_file() {
+        let mut system = System::new("here", "Höhle");
+        system.set(Field::OutdoorLow, Entry::with_unit("-18", "F"));
+        let text = format!("\u{feff}{}\r\n", to_file(&system).unwrap());
+        let back = from_file(&text).unwrap();
+        assert_eq!(back.id, "");
+        assert_eq!((back.name, back.entries), (system.name, system.entries));
+        for text in [
+            "",
+            "{}",
+            "[1]",
+            "{\"entries\":3}",
+            "{\"systems\":[]}",
+            "PK\u{3}",
+        ] {
+            assert!(
+                matches!(from_file(text), Err(ShareError::NotASystem(_))),
+                "{text}"
+            );
+        }
+        let large = format!("{{\"entries\":{{}}}}{}", " ".repeat(LARGEST));
+        assert!(matches!(from_file(&large), Err(ShareError::TooLarge)));
+    }
+
+    #[test]
     fn a_bomb_does_not_go_off() {
         let bomb = compress_to_vec(&vec![b' '; 50_000_000], 10);
         let payload = format!("{FORM}{}", URL_SAFE_NO_PAD.encode(bomb));
@@ -111,6 +167,7 @@ mod tests {
         #[test]
         fn no_text_panics(text in "(1\\.)?[ -~]{0,200}") {
             let _ = decode(&text);
+            let _ = from_file(&text);
         }
 
         #[test]

@@ -19,8 +19,10 @@ use winterset_refrigerant::Error;
 use crate::advice::{Advice, Ordered};
 use crate::controllers::ControllerWords;
 use crate::from_phone::FromPhone;
+use crate::paper::Paper;
 use crate::pictures::Pictures;
 use crate::screen::Screen;
+use crate::sending::Sending;
 use crate::units::Units;
 use crate::weather::WeatherLabels;
 use crate::worksheets::WorksheetWords;
@@ -56,6 +58,10 @@ pub struct Part {
 pub trait Words: Sync {
     /// The labels of the screens.
     fn screen(&self) -> &'static Screen;
+    /// The labels of a printed plan.
+    fn paper(&self) -> &'static Paper;
+    /// The labels round sending a system and receiving one.
+    fn sending(&self) -> &'static Sending;
     /// The words round a field.
     fn field(&self, field: Field) -> FieldWords;
     /// What is usual at a field, for under the answer; `None` where nothing is.

@@ -9,8 +9,10 @@ mod controllers;
 mod english;
 mod from_phone;
 mod language;
+mod paper;
 mod pictures;
 mod screen;
+mod sending;
 mod units;
 mod weather;
 mod worksheets;
@@ -21,11 +23,13 @@ pub use amounts::{amount_in, at_least, at_most, brief, converted, plain};
 pub use controllers::{ControllerLabels, ControllerWords};
 pub use from_phone::FromPhone;
 pub use language::{FieldWords, Language, Part, RuleWords, Words};
+pub use paper::Paper;
 pub use pictures::Pictures;
 pub use screen::Screen;
+pub use sending::Sending;
 pub use units::{PressureUnit, Shown, TemperatureUnit, Units};
 pub use weather::WeatherLabels;
-pub use worksheets::{WorksheetLabels, WorksheetWords};
+pub use worksheets::{StartLabels, WorksheetLabels, WorksheetWords};
 
 /// The labels of the screens.
 pub fn screen() -> &'static Screen {

@@ -315,6 +315,33 @@ impl Page {
         keep_picture(name, &bytes)
     }
 
+    /// What the screen is printed as, on A4: a PDF.
+    pub async fn paper(&self) -> Result<Vec<u8>, Failure> {
+        let printed = self
+            .browser
+            .cdp()
+            .send_raw(
+                "Page.printToPDF",
+                json!({ "paperWidth": 8.27, "paperHeight": 11.69, "preferCSSPageSize": false }),
+            )
+            .await?;
+        Ok(base64_decode(
+            printed["data"]
+                .as_str()
+                .ok_or("the browser printed nothing")?,
+        )?)
+    }
+
+    /// Shows the screen as it would be printed, or as a screen again.
+    pub async fn as_paper(&self, paper: bool) -> Result<(), Failure> {
+        let media = if paper { "print" } else { "" };
+        self.browser
+            .cdp()
+            .send_raw("Emulation.setEmulatedMedia", json!({ "media": media }))
+            .await?;
+        Ok(())
+    }
+
     /// Closes the browser; the profile stays.
     pub async fn close(self) -> Result<(), Failure> {
         Ok(self.browser.clone().quit().await?)

@@ -194,6 +194,12 @@ fn whole(shown: Shown, here: &Here, preferences: &Preferences, choose: Callback<
         </> }) }
         { for writer.notes().into_iter().map(|note| html! { <p class="part__note">{ note }</p> }) }
     </> };
+    let print = Callback::from(|_: MouseEvent| {
+        if let Some(window) = web_sys::window() {
+            // A browser that cannot print says so itself.
+            let _ = window.print();
+        }
+    });
     let assumed = Field::ALL.iter().filter(|field| is_assumed(field)).count();
     html! { <>
         <VerdictBlock number={plan::strong_number(plan, units)} enough={plan.verdict.is_enough()}
@@ -206,6 +212,7 @@ fn whole(shown: Shown, here: &Here, preferences: &Preferences, choose: Callback<
             <Go to={here.inputs()} class="button">
                 { if assumed == 0 { t.change_inputs.to_owned() } else { (t.replace_assumed)(assumed) } }
             </Go>
+            <button type="button" class="button" onclick={print}>{ words().paper().print }</button>
         </div>
         <div class="two">
             <div class="two__first">

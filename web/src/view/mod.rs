@@ -1,6 +1,7 @@
 //! From plans and records to what components draw: words and places on a scale, nothing computed.
 
 pub mod advice;
+pub mod arrival;
 pub mod controllers;
 pub mod curves;
 pub mod cycle;
@@ -10,6 +11,7 @@ pub mod outdoor;
 pub mod plan;
 pub mod shared_bank;
 pub mod sheet;
+pub mod test_values;
 pub mod weather;
 pub mod worksheets;
 

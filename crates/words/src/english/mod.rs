@@ -4,11 +4,14 @@ mod advice;
 mod controllers;
 mod fields;
 mod from_phone;
+mod paper;
 mod pictures;
 mod plan;
 mod problems;
 mod rules;
 mod screen;
+mod sending;
+mod sensors;
 mod weather;
 mod worksheets;
 
@@ -32,8 +35,10 @@ use crate::advice::{Advice, Ordered};
 use crate::controllers::ControllerWords;
 use crate::from_phone::FromPhone;
 use crate::language::{FieldWords, Part, RuleWords, Words};
+use crate::paper::Paper;
 use crate::pictures::Pictures;
 use crate::screen::Screen;
+use crate::sending::Sending;
 use crate::units::Units;
 use crate::weather::WeatherLabels;
 use crate::worksheets::WorksheetWords;
@@ -45,6 +50,14 @@ pub struct English;
 impl Words for English {
     fn screen(&self) -> &'static Screen {
         &screen::SCREEN
+    }
+
+    fn paper(&self) -> &'static Paper {
+        &paper::PAPER
+    }
+
+    fn sending(&self) -> &'static Sending {
+        &sending::SENDING
     }
 
     fn field(&self, field: Field) -> FieldWords {
