@@ -109,6 +109,7 @@ pub struct Screen {
     pub elevation: &'static str,
     pub gauge_note: fn(&str) -> String,
 
+    pub language: &'static str,
     pub unit_of_temperature: &'static str,
     pub unit_of_pressure: &'static str,
     pub theme: &'static str,

@@ -2,7 +2,7 @@
 
 use serde::{Deserialize, Serialize};
 use wasm_bindgen::JsValue;
-use winterset_words::Units;
+use winterset_words::{Language, Units};
 
 use crate::view::advice::Advice;
 
@@ -18,6 +18,8 @@ pub enum Ask {
         system: String,
         /// Units to write in.
         units: Units,
+        /// Language to write in.
+        language: Language,
     },
     /// Whatever it is, leave it.
     Stop,

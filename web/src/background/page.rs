@@ -10,7 +10,7 @@ use wasm_bindgen::prelude::Closure;
 use wasm_bindgen_futures::spawn_local;
 use web_sys::{HtmlScriptElement, MessageEvent, Worker, WorkerOptions, WorkerType};
 use winterset_profile::System;
-use winterset_words::Units;
+use winterset_words::{Language, Units};
 use yew::Callback;
 
 use super::message::{Ask, Tell, read, written};
@@ -82,7 +82,12 @@ pub fn ask(system: &System, plan: Held, units: Units, heard: Callback<Heard>) ->
         }
         let id = desk.last;
         match (&desk.worker, system.to_json()) {
-            (Some(_), Ok(system)) => desk.say(&Ask::Advice { id, system, units }),
+            (Some(_), Ok(system)) => desk.say(&Ask::Advice {
+                id,
+                system,
+                units,
+                language: Language::spoken(),
+            }),
             _ => spawn_local(in_the_page(plan, units, heard, gone.clone())),
         }
         id

@@ -26,7 +26,13 @@ pub fn serve() {
     };
     let hear =
         Closure::<dyn Fn(MessageEvent)>::new(|event: MessageEvent| match read(event.data()) {
-            Some(Ask::Advice { id, system, units }) => {
+            Some(Ask::Advice {
+                id,
+                system,
+                units,
+                language,
+            }) => {
+                language.speak();
                 CURRENT.set(Some(id));
                 spawn_local(advise(id, system, units));
             }

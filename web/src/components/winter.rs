@@ -8,7 +8,7 @@ use gloo_timers::future::TimeoutFuture;
 use wasm_bindgen_futures::spawn_local;
 use winterset_calc::{Method, Plan, Quantity};
 use winterset_profile::Kind;
-use winterset_words::{Units, screen};
+use winterset_words::{Units, screen, symbol};
 use yew::prelude::*;
 
 use super::chart::Chart;
@@ -96,7 +96,7 @@ pub fn Winter(props: &WinterProps) -> Html {
             <p class="part__note">{ words().method(*method).reason }{ " " }{ t.ladder_note }</p>
             <Ladder {picture} {headings} unit={ladder::pressure_unit(units)} chosen={rung} {choose} />
             { answer(plan, sampled, *method, rung, units) }
-            <Number text={now} edit={set_now} signed=true unit={unit.token()} units={vec![(unit.token().into(), unit.symbol().into())]}
+            <Number text={now} edit={set_now} signed=true unit={unit.token()} units={vec![(unit.token().into(), symbol(unit).into())]}
                 round={Round {
                     key: "outdoor-now".into(),
                     ask: t.outdoor_now.into(),

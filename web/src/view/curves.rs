@@ -2,10 +2,10 @@
 
 use winterset_calc::{Method, Plan, Quantity};
 use winterset_profile::Kind;
-use winterset_words::{Units, screen};
+use winterset_words::{Units, mark, screen, symbol};
 use yew::AttrValue;
 
-use super::ladder::{Sampled, number, pressure_unit};
+use super::ladder::{Sampled, pressure_unit};
 use super::sheet::Writer;
 use super::words;
 use crate::components::chart::{ChartProps, Curve, Mark, Stroke, Tick};
@@ -57,7 +57,7 @@ pub fn charts(
         .rev()
         .step_by(every)
         .map(|rung| outdoor.number(rung as f64))
-        .map(|value| (value, number(value).into()))
+        .map(|value| (value, mark(value).into()))
         .collect();
     let curve = |method: Method, value: &dyn Fn(&winterset_calc::Point) -> f64| {
         let samples = sampled.places.iter().zip(&sampled.samples).rev();
@@ -95,7 +95,7 @@ pub fn charts(
         class: "post-here",
     }])
     .collect();
-    let across = format!("{}, {}", t.outdoor, units.unit(Kind::Temperature).symbol());
+    let across = format!("{}, {}", t.outdoor, symbol(units.unit(Kind::Temperature)));
     let head = ChartProps {
         summary: (t.head_summary)(
             &writer
@@ -111,7 +111,7 @@ pub fn charts(
         y: head_scale,
         y_ticks: head_ticks
             .into_iter()
-            .map(|tick| (tick, number(tick).into()))
+            .map(|tick| (tick, mark(tick).into()))
             .collect(),
         curves: drawn(chosen)
             .into_iter()
@@ -136,7 +136,7 @@ pub fn charts(
         }],
         posts: posts.clone(),
     };
-    let percent = |share: f64| (share * 100.0, AttrValue::from(number(share * 100.0)));
+    let percent = |share: f64| (share * 100.0, AttrValue::from(mark(share * 100.0)));
     let fan = ChartProps {
         summary: (t.fan_summary)(
             &writer

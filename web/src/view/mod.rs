@@ -9,9 +9,4 @@ pub mod plan;
 pub mod sheet;
 pub mod worksheets;
 
-use winterset_words::{Language, Words};
-
-/// Everything that is said, in the language of the app.
-pub fn words() -> &'static dyn Words {
-    Language::default().words()
-}
+pub use winterset_words::words;

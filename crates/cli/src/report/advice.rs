@@ -6,7 +6,7 @@ use winterset_calc::sensor_place::Outcome;
 use winterset_calc::weather::{Bins, UsualYear};
 use winterset_calc::{Method, PerMethod, Quantity};
 
-use super::Report;
+use super::{Report, widths};
 
 impl Report<'_> {
     /// What follows from the plan. A part that has no answer is left out.
@@ -38,7 +38,8 @@ impl Report<'_> {
             t.fan_energy,
             t.compressor_energy,
         ];
-        self.compare("", heads);
+        let widths = widths([11, 13, 10, 14, 19], heads);
+        self.compare("", widths, heads);
         for (method, summary) in compared.iter().filter(|(_, summary)| summary.applies) {
             let starts = summary
                 .starts
@@ -56,15 +57,16 @@ impl Report<'_> {
                 self.units.energy(summary.compressor_energy).to_string(),
             ];
             let name = self.words.method(method).name;
-            self.compare(name, cells.each_ref().map(String::as_str));
+            self.compare(name, widths, cells.each_ref().map(String::as_str));
         }
         self.line(&format!("  {}", t.methods_note));
     }
 
-    fn compare(&mut self, name: &str, cells: [&str; 5]) {
+    fn compare(&mut self, name: &str, widths: [usize; 5], cells: [&str; 5]) {
+        let [w0, w1, w2, w3, w4] = widths;
         let [limit, holds, starts, fan, compressor] = cells;
         self.line(&format!(
-            "  {name:<20}{limit:>11}{holds:>13}{starts:>10}{fan:>14}{compressor:>19}"
+            "  {name:<22}{limit:>w0$}{holds:>w1$}{starts:>w2$}{fan:>w3$}{compressor:>w4$}"
         ));
     }
 

@@ -24,6 +24,7 @@ use winterset_refrigerant::Error;
 
 use crate::advice::{Advice, Ordered};
 use crate::language::{FieldWords, Part, RuleWords, Words};
+use crate::numerals::Numerals;
 use crate::screen::Screen;
 use crate::units::Units;
 use crate::worksheets::WorksheetWords;
@@ -33,6 +34,14 @@ use crate::worksheets::WorksheetWords;
 pub struct English;
 
 impl Words for English {
+    fn numerals(&self) -> Numerals {
+        Numerals {
+            decimal: '.',
+            gap: '\u{202f}',
+            gap_from: 5,
+        }
+    }
+
     fn screen(&self) -> &'static Screen {
         &screen::SCREEN
     }

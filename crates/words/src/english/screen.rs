@@ -113,6 +113,7 @@ pub static SCREEN: Screen = Screen {
     elevation: "Elevation",
     gauge_note: |air| format!("Gauge pressure stands on {air} of air at this elevation."),
 
+    language: "Language",
     unit_of_temperature: "Temperature",
     unit_of_pressure: "Pressure",
     theme: "Theme",

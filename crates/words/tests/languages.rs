@@ -1,0 +1,366 @@
+//! A language is whole: it says everything in words of its own, and leaves no English behind.
+#![allow(clippy::unwrap_used, clippy::panic)] // a broken fixture should stop its test
+
+mod common;
+
+use common::{ALL_UNITS, assert_calm, in_every_language, words};
+use winterset_calc::input::{Bearing, Duty, Metering, MotorKind, Sensing};
+use winterset_calc::lever::Change;
+use winterset_calc::need::NeedPart;
+use winterset_calc::recommendation::Reason;
+use winterset_calc::{Action, Basis, Caution, Condition, Field, Method, Rule, SheetRule};
+use winterset_profile::share::ShareError;
+use winterset_profile::{Answer, Entry, Measure, Sheet, System, Unit};
+use winterset_words::{Language, screen, symbol};
+
+/// What is the same in two languages because the words are.
+const ALIKE: &[&str] = &[
+    // Names, symbols and words of one spelling.
+    "Motor",
+    "Kelvin",
+    "Pascal",
+    "Kilopascal",
+    "Bar",
+    "Watt",
+    "sensor",
+    "Condensation",
+    "Source",
+    "Solution",
+    "Maximum",
+    "Site",
+    "Sites",
+    "source",
+    "Conductance",
+    "Temperature",
+    "Surface",
+    "Volume",
+    "Angle",
+    "Table",
+    "table",
+    "Capacitor",
+    "Pression",
+];
+
+/// Titles and names in sources, which no language changes.
+const TITLES: &[&str] = &[
+    "U.S. Standard Atmosphere",
+    "ASHRAE Handbook HVAC Systems and Equipment",
+    "ASHRAE Handbook Refrigeration",
+    "ASHRAE Handbook Fundamentals",
+    "Compact Heat Exchangers",
+];
+
+/// Words that stand in nearly every English sentence and are none in the other languages.
+const ENGLISH: &[&str] = &[
+    "the", "of", "with", "and", "is", "are", "it", "from", "for", "below", "by", "which", "not",
+    "this", "that", "at", "fan", "heat", "enter", "air", "gauge",
+];
+
+/// Everything that needs no value, each with where it stands.
+fn said() -> Vec<(String, String)> {
+    let mut said = Vec::new();
+    let mut put = |place: String, text: &str| said.push((place, text.to_owned()));
+    for &field in Field::ALL {
+        let found = words().field(field);
+        put(format!("{field:?}, ask"), found.ask);
+        put(format!("{field:?}, help"), found.help);
+        for units in ALL_UNITS {
+            put(
+                format!("{field:?}, usual"),
+                &words().usual(field, units).unwrap_or_default(),
+            );
+        }
+        for key in keys(field) {
+            put(format!("{field:?}, {key}"), words().choice(field, key));
+        }
+    }
+    for &rule in Rule::ALL {
+        let found = words().rule(rule);
+        put(format!("{rule:?}, name"), found.name);
+        put(format!("{rule:?}, reason"), found.reason);
+        put(format!("{rule:?}, source"), words().source(rule));
+    }
+    let named = [
+        NeedPart::MeteringDevice,
+        NeedPart::Compressor,
+        NeedPart::LiquidLine,
+        NeedPart::Evaporator,
+    ]
+    .map(|part| words().need_part(part))
+    .into_iter()
+    .chain(Sensing::ALL.iter().map(|sensing| words().sensing(*sensing)))
+    .chain(Method::ALL.map(|method| words().method(method)))
+    .chain(Change::ALL.map(|change| words().change(change)))
+    .chain(
+        [
+            Condition::Holds,
+            Condition::BelowNeed,
+            Condition::Starved,
+            Condition::LowPressureTrip,
+            Condition::StalledFan,
+        ]
+        .map(|condition| words().condition(condition)),
+    );
+    for (index, found) in named.enumerate() {
+        put(format!("name {index}"), found.name);
+        put(format!("reason {index}"), found.reason);
+    }
+    for caution in [
+        Caution::Roof,
+        Caution::Mains,
+        Caution::Capacitor,
+        Caution::RotatingFan,
+        Caution::Pressure,
+        Caution::Flammable,
+    ] {
+        put(
+            format!("{caution:?}, title"),
+            words().caution(caution).title,
+        );
+        put(format!("{caution:?}, text"), words().caution(caution).text);
+    }
+    for action in Action::ALL {
+        put(format!("{action:?}"), words().action(action));
+    }
+    for reason in [
+        Reason::HoldsByItself,
+        Reason::HoldsSteadily,
+        Reason::BaffleCloses,
+        Reason::OnlyFloodingHolds,
+        Reason::OnlySwitchingHolds,
+        Reason::NothingHolds,
+    ] {
+        put(format!("{reason:?}"), words().reason(reason));
+    }
+    for basis in [Basis::Assumed, Basis::Entered, Basis::Computed] {
+        put(format!("{basis:?}"), words().basis(basis));
+    }
+    for error in [
+        ShareError::NewerForm,
+        ShareError::Damaged,
+        ShareError::TooLarge,
+    ] {
+        put(format!("{error:?}"), words().share_error(&error));
+    }
+    said.extend(labels(&format!("{:#?}", words().screen())));
+    said.extend(labels(&format!("{:#?}", words().advice())));
+    said.extend(labels(&format!("{:#?}", words().worksheets().labels())));
+    said.extend(on_worksheets());
+    said.extend(made());
+    said
+}
+
+/// The texts among the fields of a table of labels, written out with a line a field.
+fn labels(table: &str) -> Vec<(String, String)> {
+    table
+        .lines()
+        .filter_map(|line| line.trim().split_once(": \""))
+        .map(|(name, text)| (name.to_owned(), text.trim_end_matches("\",").to_owned()))
+        .collect()
+}
+
+fn keys(field: Field) -> Vec<&'static str> {
+    match field {
+        Field::Duty => Duty::ALL.iter().map(|c| c.key()).collect(),
+        Field::Motor => MotorKind::ALL.iter().map(|c| c.key()).collect(),
+        Field::Bearing => Bearing::ALL.iter().map(|c| c.key()).collect(),
+        Field::Metering => Metering::ALL.iter().map(|c| c.key()).collect(),
+        Field::Sensing => Sensing::ALL.iter().map(|c| c.key()).collect(),
+        _ => Vec::new(),
+    }
+}
+
+fn on_worksheets() -> Vec<(String, String)> {
+    let words = words().worksheets();
+    let mut said = Vec::new();
+    let mut put = |place: String, text: &str| said.push((place, text.to_owned()));
+    for &rule in SheetRule::ALL {
+        put(format!("{rule:?}, name"), words.rule(rule).name);
+        put(format!("{rule:?}, reason"), words.rule(rule).reason);
+        put(format!("{rule:?}, source"), words.source(rule));
+    }
+    for &sheet in Sheet::ALL {
+        put(format!("{sheet:?}, name"), words.sheet(sheet).name);
+        put(format!("{sheet:?}, reason"), words.sheet(sheet).reason);
+        for title in sheet.sections().iter().filter_map(|one| one.title) {
+            put(format!("{title:?}"), words.title(title));
+        }
+        for question in sheet.questions() {
+            put(format!("{question:?}, ask"), words.question(question).ask);
+            put(format!("{question:?}, help"), words.question(question).help);
+            if let Answer::Choice(keys) = question.answer() {
+                for key in keys {
+                    put(format!("{question:?}, {key}"), words.choice(question, key));
+                }
+            }
+        }
+    }
+    for measure in Measure::ALL {
+        put(format!("{measure:?}"), words.measure(*measure));
+    }
+    for scale in Measure::CONVERTIBLE.iter().flat_map(|one| one.scales()) {
+        put(format!("{scale:?}"), words.unit(*scale));
+    }
+    said
+}
+
+/// Labels round a value, and what is said of a plan and of wrong answers.
+fn made() -> Vec<(String, String)> {
+    let t = screen();
+    let mut said: Vec<(String, String)> = [
+        (t.remove_site)("X"),
+        (t.remove_system)("X"),
+        (t.systems_count)(0),
+        (t.systems_count)(1),
+        (t.systems_count)(3),
+        (t.usual)("1"),
+        (t.change_sign)("X"),
+        (t.unit_of)("X"),
+        (t.instead)("X"),
+        (t.gauge_note)("1"),
+        (t.help_on)("X"),
+        (t.planless_for)(1),
+        (t.planless_for)(2),
+        (t.replace_assumed)(2),
+        (t.need_reason)("x", "1"),
+        (t.cycled)("X"),
+        (t.holds_to)("1"),
+        (t.rung)("1", "2", "3", true),
+        (t.rung)("1", "2", "3", false),
+        (t.head_summary)("1", "2"),
+        (t.fan_summary)("1"),
+        (t.number_like)("1"),
+        (t.unit_like)("x", "K"),
+        (t.two_readings)("1", "2"),
+        (t.from_to)("1", "2"),
+        (t.below_critical)("1"),
+        (words().advice().with_it)("1", "2"),
+        (words().advice().give_or_take)("X", "1"),
+        (words().advice().measure_first)("X"),
+        (words().worksheets().labels().usual_range)("1", "2"),
+        (words().worksheets().labels().gauge_note)("1"),
+    ]
+    .into_iter()
+    .enumerate()
+    .map(|(index, text)| (format!("label {index}"), text))
+    .collect();
+    for text in [
+        include_str!("../../../tests/systems/archive-vault.json"),
+        include_str!("../../../tests/systems/radio-hut.json"),
+    ] {
+        let plan = System::from_json(text).unwrap().plan().unwrap();
+        let verdict = words().verdict(plan.verdict, &plan, ALL_UNITS[1]);
+        said.push(("verdict".to_owned(), verdict));
+    }
+    for &field in Field::ALL {
+        for typed in ["", "abc", "-99999", "5 furlongs", "1.5", "R-999/R-9 40/50"] {
+            let mut system = System::new("", "");
+            system.set(field, Entry::new(typed));
+            for error in system.read().unwrap_err() {
+                let problem = words().problem(error.field, &error.problem, ALL_UNITS[1]);
+                said.push((format!("{field:?}, {typed:?}"), problem));
+            }
+        }
+    }
+    said
+}
+
+fn all_in(language: Language) -> Vec<(String, String)> {
+    language.speak();
+    said()
+}
+
+/// Whether it holds words at all, rather than figures and units.
+fn has_words(text: &str) -> bool {
+    text.split(|c: char| !c.is_alphabetic())
+        .any(|word| word.chars().count() > 3)
+}
+
+fn is_source(place: &str) -> bool {
+    place.ends_with(", source")
+}
+
+fn others() -> impl Iterator<Item = Language> {
+    Language::ALL
+        .into_iter()
+        .filter(|language| *language != Language::English)
+}
+
+#[test]
+fn nothing_is_said_twice_alike() {
+    let english = all_in(Language::English);
+    for language in others() {
+        let other = all_in(language);
+        assert_eq!(english.len(), other.len());
+        let alike: Vec<_> = english
+            .iter()
+            .zip(&other)
+            .filter(|(one, two)| one.1 == two.1 && has_words(&one.1))
+            .filter(|(one, _)| !ALIKE.contains(&one.1.as_str()) && !is_source(&one.0))
+            .map(|(one, _)| one)
+            .collect();
+        assert!(alike.is_empty(), "{language:?}: {alike:#?}");
+    }
+}
+
+#[test]
+fn no_english_word_is_left_in_another_language() {
+    for language in others() {
+        for (place, text) in all_in(language) {
+            let bare = TITLES
+                .iter()
+                .fold(text.clone(), |text, title| text.replace(title, ""));
+            let left = bare
+                .split(|c: char| !c.is_alphabetic())
+                .map(str::to_lowercase)
+                .find(|word| ENGLISH.contains(&word.as_str()));
+            assert_eq!(left, None, "{language:?}, {place}: {text}");
+        }
+    }
+}
+
+#[test]
+fn every_choice_and_unit_has_its_words() {
+    in_every_language(|| {
+        for &field in Field::ALL {
+            let unknown = words().choice(field, "no-such-key");
+            for key in keys(field) {
+                let found = words().choice(field, key);
+                assert_calm(found);
+                assert_ne!(found, unknown, "{field:?} {key}");
+            }
+        }
+        for scale in Measure::CONVERTIBLE.iter().flat_map(|one| one.scales()) {
+            let name = words().worksheets().unit(*scale);
+            assert_ne!(name, scale.symbol());
+        }
+    });
+}
+
+/// A unit as it stands beside a number can be typed behind one.
+#[test]
+fn units_can_be_typed_as_they_are_written() {
+    in_every_language(|| {
+        for &unit in Unit::ALL.iter().filter(|unit| !unit.symbol().is_empty()) {
+            let read = Unit::parse(unit.kind(), symbol(unit));
+            let written = symbol(unit);
+            assert_eq!(read.map(symbol), Some(written), "{unit:?}");
+        }
+    });
+}
+
+/// No label starts with a space, ends with one, or is left blank.
+#[test]
+fn labels_are_whole() {
+    in_every_language(|| {
+        for (place, text) in said() {
+            assert_eq!(text.trim(), text, "{place}");
+            assert!(
+                !text.contains("  ") && !text.contains('!'),
+                "{place}: {text}"
+            );
+            let may_be_blank = place.ends_with("usual");
+            assert!(may_be_blank || !text.is_empty(), "{place}");
+        }
+    });
+}
