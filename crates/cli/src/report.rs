@@ -101,6 +101,10 @@ impl<'a> Report<'a> {
         }
     }
 
+    fn named(&mut self, name: &str, text: &str) {
+        self.line(&format!("  {}", (screen().named)(name, text)));
+    }
+
     /// A derived value under the words of its rule.
     fn explained<T: Copy>(&mut self, value: &Explained<T>, wrap: impl Fn(T) -> Quantity) {
         let words = self.words.rule(value.working.rule);
@@ -111,7 +115,7 @@ impl<'a> Report<'a> {
     fn cautions(&mut self) {
         for caution in &self.plan.cautions {
             let caution = self.words.caution(*caution);
-            self.line(&format!("  {}: {}", caution.title, caution.text));
+            self.named(caution.title, caution.text);
         }
         self.line("");
     }

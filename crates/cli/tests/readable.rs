@@ -212,7 +212,13 @@ fn a_plan_is_written_in_the_language_chosen() {
             "si"
         ]))
     );
-    for (language, heads) in [("es", ["Hoja de ajustes", "Presión necesaria", "Qué pedir"])] {
+    for (language, heads) in [
+        ("es", ["Hoja de ajustes", "Presión necesaria", "Qué pedir"]),
+        (
+            "fr",
+            ["Fiche de réglage", "Pression nécessaire", "À commander"],
+        ),
+    ] {
         let text = text(language);
         for wanted in heads {
             assert!(text.contains(wanted), "{wanted} in {text}");
@@ -227,7 +233,7 @@ fn a_plan_is_written_in_the_language_chosen() {
 /// What stands in a column keeps its distance from the next, however long the words are.
 #[test]
 fn columns_stay_apart() {
-    for language in ["en", "es"] {
+    for language in ["en", "es", "fr"] {
         let path = file("radio-hut");
         let asked = ["plan", path.to_str().unwrap(), "--language", language];
         let text = stdout(&run(&asked));

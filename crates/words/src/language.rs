@@ -127,6 +127,9 @@ pub enum Language {
     /// Spanish.
     #[serde(rename = "es")]
     Spanish,
+    /// French.
+    #[serde(rename = "fr")]
+    French,
 }
 
 thread_local! {
@@ -136,13 +139,14 @@ thread_local! {
 
 impl Language {
     /// Every language.
-    pub const ALL: [Language; 2] = [Language::English, Language::Spanish];
+    pub const ALL: [Language; 3] = [Language::English, Language::Spanish, Language::French];
 
     /// The tag that records and pages carry (BCP 47).
     pub fn tag(self) -> &'static str {
         match self {
             Language::English => "en",
             Language::Spanish => "es",
+            Language::French => "fr",
         }
     }
 
@@ -151,6 +155,7 @@ impl Language {
         match self {
             Language::English => "English",
             Language::Spanish => "Español",
+            Language::French => "Français",
         }
     }
 
@@ -177,6 +182,7 @@ impl Language {
         match self {
             Language::English => &crate::english::English,
             Language::Spanish => &crate::spanish::Spanish,
+            Language::French => &crate::french::French,
         }
     }
 }
@@ -188,7 +194,7 @@ mod tests {
     #[test]
     fn tags_come_with_regions_or_without() {
         assert_eq!(Language::of_tag("es-419"), Some(Language::Spanish));
-        assert_eq!(Language::of_tag("ES"), Some(Language::Spanish));
+        assert_eq!(Language::of_tag("FR"), Some(Language::French));
         assert_eq!(Language::of_tag("en_US"), Some(Language::English));
         assert_eq!(Language::of_tag("de"), None);
         assert_eq!(Language::of_tag(""), None);

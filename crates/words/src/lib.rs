@@ -8,6 +8,7 @@ mod advice;
 mod amounts;
 mod english;
 mod example;
+mod french;
 mod language;
 mod numerals;
 mod pen;

@@ -48,14 +48,16 @@ impl Numerals {
 mod tests {
     use crate::Language;
 
-    /// Unicode CLDR 45, `numbers/es`: a decimal comma; Spanish parts thousands from five digits on
-    /// (minimumGroupingDigits 2). For Spanish the thin space is that of the Ortografía of the Real Academia
+    /// Unicode CLDR 45, `numbers/es` and `numbers/fr`: a decimal comma; Spanish parts thousands from five digits on
+    /// (minimumGroupingDigits 2), French from four, with U+202F. For Spanish the thin space is that of the Ortografía of the Real Academia
     /// Española (2010), which keeps points out of numbers, and of ISO 80000-1.
     #[test]
     fn signs_are_those_of_the_language() {
         let spanish = Language::Spanish.words().numerals();
         assert_eq!(spanish.write("1234.5"), "1234,5");
         assert_eq!(spanish.write("-12345.67"), "\u{2212}12\u{202f}345,67");
+        let french = Language::French.words().numerals();
+        assert_eq!(french.write("1234.5"), "1\u{202f}234,5");
         let english = Language::English.words().numerals();
         assert_eq!(english.write("1234.5"), "1234.5");
         assert_eq!(english.write("12345"), "12\u{202f}345");

@@ -192,4 +192,6 @@ pub struct Screen {
     pub below_critical: fn(&str) -> String,
     pub above_vacuum: &'static str,
     pub sea_level: &'static str,
+    /// A name, and what it stands for.
+    pub named: fn(&str, &str) -> String,
 }

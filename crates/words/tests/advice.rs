@@ -179,7 +179,11 @@ fn ratings_are_rounded_up() {
         };
         let value = words().part(controller, us, sea_level()).value;
         assert!(
-            value.contains(either("at least 3.21\u{a0}A", "al menos 3,21\u{a0}A")),
+            value.contains(either(
+                "at least 3.21\u{a0}A",
+                "al menos 3,21\u{a0}A",
+                "au moins 3,21\u{a0}A"
+            )),
             "{value}"
         );
         let timer = Part::LowPressureBypass {
@@ -244,9 +248,13 @@ fn refused_places_say_what_to_do() {
                     assert!(!said.contains(" 0\u{a0}%"), "{said}");
                     assert!(!said.contains('\u{2212}'), "{said}");
                     assert!(
-                        either(["ense pressure", "Move"], ["ida la presión", "Muévalo"],)
-                            .iter()
-                            .any(|word| said.contains(word)),
+                        either(
+                            ["ense pressure", "Move"],
+                            ["ida la presión", "Muévalo"],
+                            ["esurez la pression", "Déplacez"],
+                        )
+                        .iter()
+                        .any(|word| said.contains(word)),
                         "{said}"
                     );
                 }

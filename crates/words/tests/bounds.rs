@@ -59,9 +59,9 @@ fn what_would_be_right_beside_the_other_answers_is_taken() {
             let airflow = units.unit(winterset_profile::Kind::Airflow).token();
             let message = said(Field::Airflow, "100", airflow, units).unwrap();
             let (_, rest) = message
-                .split_once(either("at least ", "al menos "))
+                .split_once(either("at least ", "al menos ", "au moins "))
                 .unwrap();
-            let (least, _) = rest.split_once(either(", or", ", o ")).unwrap();
+            let (least, _) = rest.split_once(either(", or", ", o ", ", ou")).unwrap();
             assert_eq!(said(Field::Airflow, least, "", units), None, "{message}");
         }
     });

@@ -15,30 +15,18 @@ use winterset_words::{Language, screen, symbol};
 
 /// What is the same in two languages because the words are.
 const ALIKE: &[&str] = &[
-    // Names, symbols and words of one spelling.
     "Motor",
     "Kelvin",
-    "Pascal",
     "Kilopascal",
-    "Bar",
-    "Watt",
-    "sensor",
-    "Condensation",
-    "Source",
-    "Solution",
-    "Maximum",
-    "Site",
+    "Pascal",
     "Sites",
-    "source",
-    "Conductance",
-    "Temperature",
-    "Surface",
+    "Source",
+    "Saturation",
     "Volume",
     "Angle",
-    "Table",
-    "table",
-    "Capacitor",
-    "Pression",
+    "Kilowatt",
+    "Watt",
+    "Litre",
 ];
 
 /// Titles and names in sources, which no language changes.
@@ -53,7 +41,7 @@ const TITLES: &[&str] = &[
 /// Words that stand in nearly every English sentence and are none in the other languages.
 const ENGLISH: &[&str] = &[
     "the", "of", "with", "and", "is", "are", "it", "from", "for", "below", "by", "which", "not",
-    "this", "that", "at", "fan", "heat", "enter", "air", "gauge",
+    "this", "that", "at", "fan", "heat", "enter", "gauge",
 ];
 
 /// Everything that needs no value, each with where it stands.

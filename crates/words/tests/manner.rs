@@ -111,6 +111,7 @@ fn problems_say_what_would_be_right() {
                         let says_what = either(
                             ["Enter", "Choose", "Use", "must"],
                             ["ntroduzca", "Elija", "Use", "eben"],
+                            ["aisissez", "Choisissez", "Utilisez", "oivent"],
                         )
                         .iter()
                         .any(|word| said.contains(word));

@@ -38,7 +38,10 @@ impl Report<'_> {
             t.fan_energy,
             t.compressor_energy,
         ];
-        let widths = widths([11, 13, 10, 14, 19], heads);
+        // The words of the column without a head are as wide as one.
+        let mut asked = heads;
+        asked[1] = t.falls_short;
+        let widths = widths([11, 13, 10, 14, 19], asked);
         self.compare("", widths, heads);
         for (method, summary) in compared.iter().filter(|(_, summary)| summary.applies) {
             let starts = summary
@@ -90,7 +93,7 @@ impl Report<'_> {
             let words = self.words.change(lever.change);
             let need = self.show(Quantity::Pressure(lever.need));
             let limit = self.show(Quantity::Temperature(lever.limit));
-            self.line(&format!("  {}: {}", words.name, (t.with_it)(&need, &limit)));
+            self.named(words.name, &(t.with_it)(&need, &limit));
             self.line(&format!("      {}", words.reason));
         }
     }
@@ -108,7 +111,7 @@ impl Report<'_> {
             let ordered = self
                 .words
                 .part(part, self.units, self.plan.atmosphere.value);
-            self.line(&format!("  {}: {}", ordered.name, ordered.value));
+            self.named(&ordered.name, &ordered.value);
         }
     }
 

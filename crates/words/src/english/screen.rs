@@ -204,4 +204,5 @@ pub static SCREEN: Screen = Screen {
     },
     above_vacuum: "This is below a full vacuum. Enter a higher pressure.",
     sea_level: "sea level",
+    named: |name, text| format!("{name}: {text}"),
 };

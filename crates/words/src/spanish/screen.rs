@@ -217,4 +217,5 @@ pub static SCREEN: Screen = Screen {
     },
     above_vacuum: "Esto está por debajo del vacío total. Introduzca una presión mayor.",
     sea_level: "nivel del mar",
+    named: |name, text| format!("{name}: {text}"),
 };

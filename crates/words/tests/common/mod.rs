@@ -17,10 +17,11 @@ pub fn in_every_language(test: impl Fn()) {
 }
 
 /// What stands for this in the language spoken, for words that a message must hold.
-pub fn either<T>(english: T, spanish: T) -> T {
+pub fn either<T>(english: T, spanish: T, french: T) -> T {
     match Language::spoken() {
         Language::English => english,
         Language::Spanish => spanish,
+        Language::French => french,
     }
 }
 
