@@ -65,14 +65,14 @@ fn Frame(props: &FrameProps) -> Html {
     let spoken = props.language.tag();
     // A new key draws everything anew. The settings follow by themselves, and so keep the focus at the choice just made.
     let screen_key = match here {
-        Place::Settings => "settings",
-        Place::Sites | Place::Worksheets => spoken,
+        Place::Settings => "settings".to_owned(),
+        Place::Sites | Place::Worksheets => format!("screen-{spoken}"),
     };
     html! {
         <div class="frame">
-            <Notices key={spoken} />
+            <Notices key={format!("notices-{spoken}")} />
             <Switch<Route> key={screen_key} render={screens::of} />
-            <Places key={spoken} {here} />
+            <Places key={format!("places-{spoken}")} {here} />
         </div>
     }
 }
