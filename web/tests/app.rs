@@ -197,7 +197,7 @@ async fn a_link_shows_what_it_holds_and_saves_only_when_told() {
     let app = open(&format!("#/share/{payload}")).await;
     assert_eq!(said("h1"), "Split, north wall");
     assert!(
-        said("[data-verdict]").contains("Holds"),
+        said("[data-verdict]").contains("holds to"),
         "{}",
         said("[data-verdict]")
     );
