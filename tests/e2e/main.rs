@@ -4,5 +4,6 @@
 mod answers;
 mod hosting;
 mod offline;
+mod pictures;
 mod winter;
 mod worksheets;

@@ -77,6 +77,12 @@ async fn main() -> Result<(), Failure> {
                 }
                 page.whole_picture(&format!("{size}-{theme}-{name}"))
                     .await?;
+                if *name == "plan" {
+                    page.choose("#answer-beside", "full_fan").await?;
+                    page.find(".answer__both").await?;
+                    page.whole_picture(&format!("{size}-{theme}-plan-beside"))
+                        .await?;
+                }
             }
         }
         page.close().await?;

@@ -11,12 +11,13 @@ use uom::si::thermodynamic_temperature::kelvin;
 use winterset_refrigerant::Error;
 
 use crate::air;
+use crate::compressor::rating::DataSheet;
 use crate::controller::Proportional;
 use crate::cycle::{ISENTROPIC_EFFICIENCY, SUBCOOLING, SUPERHEAT};
 use crate::explain::{Explained, Given, Quantity, Rule, Working};
 use crate::fan_bank::{Fan, FanBank, Layout, Role};
 use crate::field::Field;
-use crate::input::{Input, Load};
+use crate::input::{BelowMinimum, Input, Load};
 use crate::method::{Actuator, Model};
 use crate::motor::{InductionMotor, takes_phase_cut};
 use crate::need::{opening, pressure_need};
@@ -26,6 +27,7 @@ use crate::recommendation::recommend;
 use crate::root::bracketed;
 use crate::settings::{self, Range};
 use crate::system::circuit::{Circuit, KnownPoint, Running, Scale, Unfit};
+use crate::system::compressor::Pattern;
 use crate::system::line::Line;
 use crate::system::zones::Coil;
 use crate::verdict::{self, Verdict};
@@ -115,11 +117,14 @@ fn build(input: &Input) -> Result<Plan, InputError> {
         need: need_point,
         full_speed: (full.pressure, full.condensing),
         idle_airflow: input.idle_airflow.value,
+        stops: input.below_minimum.value == BelowMinimum::Stops,
         stages: stages(input.fans.value),
         fan_power: design.fan_power.value,
     };
-    let hold = hold_limits(&model);
-    let recommendation = recommend(input, &hold);
+    let hold = hold_limits(&model, 1.0);
+    let lowest_load =
+        (input.lowest_load.value < 1.0).then(|| hold_limits(&model, input.lowest_load.value));
+    let recommendation = recommend(input, lowest_load.as_ref().unwrap_or(&hold));
     let verdict = Verdict::on(&recommendation, input.outdoor_low);
     Ok(Plan {
         input: input.clone(),
@@ -134,6 +139,7 @@ fn build(input: &Input) -> Result<Plan, InputError> {
                 .with("p_on", Quantity::Pressure(full.pressure)),
         ),
         hold,
+        hold_at_lowest_load: lowest_load,
         recommendation,
         verdict,
         cautions: verdict::cautions(refrigerant, input.motor.value),
@@ -229,11 +235,23 @@ fn circuit(
             Load::Rejected(heat) => Scale::Rejected(heat.get::<watt>()),
         },
     };
-    Circuit::new(&input.refrigerant, known).map_err(|unfit| InputError {
-        field: Field::Evaporating,
-        problem: match unfit {
-            Unfit::Refrigerant(error) => Problem::Refrigerant(error),
-            Unfit::Lift => Problem::LiftTooHigh,
+    let pattern = match &input.compressor_sheet {
+        Some(sheet) => Pattern::Sheet(Box::new(sheet.clone())),
+        None => Pattern::Clearance,
+    };
+    Circuit::new(&input.refrigerant, known, pattern).map_err(|unfit| match unfit {
+        Unfit::Refrigerant(error) => at(Field::Evaporating)(error),
+        Unfit::Discharge(_) => InputError {
+            field: Field::Evaporating,
+            problem: Problem::DischargeTooHot,
+        },
+        Unfit::Lift if input.compressor_sheet.is_some() => InputError {
+            field: Field::FlowCoefficients,
+            problem: Problem::SheetWithoutFlow,
+        },
+        Unfit::Lift => InputError {
+            field: Field::Evaporating,
+            problem: Problem::LiftTooHigh,
         },
     })
 }
@@ -302,10 +320,21 @@ fn heat_rejected(input: &Input, known: &Running) -> Explained<Power> {
         Load::Rejected(heat) => {
             Working::new(Rule::HeatEntered).given("Q", Given::entered(heat), Quantity::Power)
         }
-        Load::Cooling(cooling) => Working::new(Rule::HeatRejected)
-            .given("Q₀", Given::entered(cooling), Quantity::Power)
-            .with("Q/Q₀", Quantity::Ratio((heat / cooling).value))
-            .with("η", Quantity::Ratio(ISENTROPIC_EFFICIENCY)),
+        Load::Cooling(cooling) => {
+            let has_power = |sheet: &DataSheet| sheet.power.is_some();
+            let (rule, loss) = if input.compressor_sheet.as_ref().is_some_and(has_power) {
+                (Rule::HeatRejectedBySheet, None)
+            } else {
+                (Rule::HeatRejected, Some(ISENTROPIC_EFFICIENCY))
+            };
+            let working = Working::new(rule)
+                .given("Q₀", Given::entered(cooling), Quantity::Power)
+                .with("Q/Q₀", Quantity::Ratio((heat / cooling).value));
+            match loss {
+                Some(efficiency) => working.with("η", Quantity::Ratio(efficiency)),
+                None => working,
+            }
+        }
     };
     Explained::new(heat, working)
 }
@@ -457,12 +486,15 @@ fn actuator(input: &Input) -> Result<Actuator, InputError> {
     })
 }
 
-fn hold_limits(model: &Model) -> HoldLimits {
+fn hold_limits(model: &Model, load: f64) -> HoldLimits {
     HoldLimits::from_fn(|method: Method| {
-        let (limit, airflow) = model.hold_limit(method);
+        let (limit, airflow) = model.hold_limit(method, load);
         let mut working = Working::new(Rule::HoldLimit)
             .with("T_need", Quantity::Temperature(model.need.1))
             .with("V", Quantity::Airflow(airflow));
+        if load < 1.0 {
+            working = working.with("s", Quantity::Ratio(load));
+        }
         if method.floods() {
             working = working.with("f_flooded", Quantity::Ratio(crate::method::MOST_FLOODED));
         }

@@ -229,6 +229,9 @@ rules! {
     /// Heat rejected from cooling capacity.
     HeatRejected { "heat-rejected", "Q = Q₀ · (1 + (h₂s − h₁) / (η · (h₁ − h₃)))",
         "First law round the cycle; enthalpies from the refrigerant's equation of state" }
+    /// Heat rejected from cooling capacity and the power of the compressor's data sheet.
+    HeatRejectedBySheet { "heat-rejected-by-sheet", "Q = Q₀ · (1 + P / (m · (h₁ − h₃)))",
+        "First law round the cycle; AHRI 540 for power and mass flow" }
     /// Heat rejected as a person entered it.
     HeatEntered { "heat-entered", "Q", "As entered" }
     /// Airflow as a person entered it.
@@ -254,8 +257,12 @@ rules! {
         "Darcy-Weisbach with Colebrook's friction factor; ASHRAE Handbook Refrigeration, halocarbon refrigeration systems" }
     /// Lowest pressure that keeps the coil free of ice.
     EvaporatorNeed { "evaporator-need", "T_e(p) = T_e,ice(T_ra, φ)", "ASHRAE Handbook Fundamentals, mass transfer: surface temperature of a wet coil" }
+    /// Lowest pressure that hot gas defrosts at.
+    DefrostNeed { "defrost-need", "p = p_dew(10 °C) + 100 kPa", "Common practice, no published source" }
+    /// Lowest pressure that a user of the heat is content with.
+    ReclaimNeed { "reclaim-need", "p = p_dew(T_c)", "As entered" }
     /// The needier part sets the need.
-    GoverningNeed { "governing-need", "p = max(p_valve, p_compressor, p_line, p_evaporator)", "Definition of the pressure need" }
+    GoverningNeed { "governing-need", "p = max(p_valve, p_compressor, p_line, p_evaporator, p_defrost, p_reclaim)", "Definition of the pressure need" }
     /// Full-speed point as a pressure.
     FullSpeedPressure { "full-speed-pressure", "p = p_dew(T_need + ΔT)", "Proportional control: the range stands on the need" }
     /// Full-speed point as the temperature a coil sensor sees.

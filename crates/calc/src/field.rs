@@ -92,6 +92,24 @@ fields! {
     LiquidDiameter = "liquid_diameter",
     /// Full-load current of one condenser fan motor.
     FullLoad = "full_load",
+    /// Lowest share of the full load that the compressors run at.
+    LowestLoad = "lowest_load",
+    /// Condensing temperature that a user of the heat wants.
+    HeatReclaim = "heat_reclaim",
+    /// How the evaporators are defrosted.
+    Defrost = "defrost",
+    /// What the speed controller does below its minimum output.
+    BelowMinimum = "below_minimum",
+    /// When the reversing valve of a heat pump is energised.
+    ReversingValve = "reversing_valve",
+    /// Ten coefficients of the compressor's mass flow.
+    FlowCoefficients = "flow_coefficients",
+    /// Ten coefficients of the compressor's power.
+    PowerCoefficients = "power_coefficients",
+    /// Units that the coefficients are printed in.
+    SheetUnits = "sheet_units",
+    /// Superheat that the coefficients are rated at.
+    SheetSuperheat = "sheet_superheat",
     /// Share of the condenser's air that it has just blown out.
     Recirculation = "recirculation",
     /// Share of the condenser's conductance and airflow that dirt takes.
@@ -151,6 +169,9 @@ impl Field {
             ),
             Field::Elevation => elevation(-450.0, 5500.0),
             Field::IdleAirflow => (Quantity::Ratio(0.01), Quantity::Ratio(0.3)),
+            Field::LowestLoad => (Quantity::Ratio(0.05), Quantity::Ratio(1.0)),
+            Field::HeatReclaim => temperature(0.0, 80.0),
+            Field::SheetSuperheat => difference(0.0, 50.0),
             Field::ReturnHumidity => (Quantity::Ratio(0.05), Quantity::Ratio(1.0)),
             Field::IndoorAirflow => (
                 Quantity::Airflow(VolumeRate::new::<cubic_meter_per_second>(0.01)),
@@ -174,6 +195,12 @@ impl Field {
             | Field::Motor
             | Field::Bearing
             | Field::Duty
+            | Field::Defrost
+            | Field::ReversingValve
+            | Field::BelowMinimum
+            | Field::FlowCoefficients
+            | Field::PowerCoefficients
+            | Field::SheetUnits
             | Field::Sensing => return None,
         })
     }

@@ -10,6 +10,7 @@ use uom::si::{
 };
 use winterset_refrigerant::Refrigerant;
 
+use crate::compressor::rating::DataSheet;
 use crate::explain::{Given, Quantity};
 use crate::field::Field;
 use crate::problem::InputError;
@@ -98,6 +99,52 @@ choices! {
     }
 }
 
+choices! {
+    /// How the evaporators are defrosted, as far as head pressure has to do with it.
+    Defrost {
+        /// By the air, by electric heat, or not at all.
+        Other = "other",
+        /// By hot gas.
+        HotGas = "hot-gas",
+    }
+}
+
+choices! {
+    /// What a speed controller does where even its minimum output cools too much.
+    BelowMinimum {
+        /// The fan keeps turning at minimum output.
+        KeepsTurning = "keeps-turning",
+        /// The fan stops, and starts again as the sensed value rises.
+        Stops = "stops",
+    }
+}
+
+choices! {
+    /// When the reversing valve of a heat pump is energised.
+    Reversing {
+        /// The system cools alone.
+        None = "none",
+        /// Energised in cooling.
+        InCooling = "in-cooling",
+        /// Energised in heating.
+        InHeating = "in-heating",
+    }
+}
+
+choices! {
+    /// Units that a compressor's coefficients are printed in: temperatures, mass flow, power.
+    SheetUnits {
+        /// °C, kg/h, W.
+        CelsiusKilogramPerHour = "C-kg/h-W",
+        /// °C, g/s, W.
+        CelsiusGramPerSecond = "C-g/s-W",
+        /// °C, kg/s, W.
+        CelsiusKilogramPerSecond = "C-kg/s-W",
+        /// °F, lb/h, W.
+        FahrenheitPoundPerHour = "F-lb/h-W",
+    }
+}
+
 /// The load that the condenser answers to.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub enum Load {
@@ -164,6 +211,18 @@ pub struct Input {
     pub liquid_diameter: Option<Length>,
     /// Full-load current of one condenser fan motor; where not entered, worked out from its power.
     pub full_load: Option<ElectricCurrent>,
+    /// The compressor's data sheet, where entered; its flow is scaled so that the known point is met.
+    pub compressor_sheet: Option<DataSheet>,
+    /// Lowest share of the full load that the compressors run at.
+    pub lowest_load: Given<f64>,
+    /// Condensing temperature (dew) that a user of the heat wants, where there is one.
+    pub heat_reclaim: Option<ThermodynamicTemperature>,
+    /// How the evaporators are defrosted.
+    pub defrost: Given<Defrost>,
+    /// What the speed controller does below its minimum output.
+    pub below_minimum: Given<BelowMinimum>,
+    /// When the reversing valve of a heat pump is energised.
+    pub reversing_valve: Given<Reversing>,
     /// Subcooling at the condenser's outlet at the known point; where not entered, the usual.
     pub subcooling: Option<TemperatureInterval>,
     /// Electrical power of all fans at full speed in standard air; where not entered, a usual share of the heat rejected.
@@ -219,6 +278,12 @@ impl Input {
             liquid_lift: Given::assumed(Length::new::<meter>(0.0)),
             liquid_diameter: None,
             full_load: None,
+            compressor_sheet: None,
+            lowest_load: Given::assumed(1.0),
+            heat_reclaim: None,
+            defrost: Given::assumed(Defrost::Other),
+            below_minimum: Given::assumed(BelowMinimum::KeepsTurning),
+            reversing_valve: Given::assumed(Reversing::None),
             subcooling: None,
             fan_power: None,
             recirculation: Given::assumed(0.0),
@@ -283,6 +348,14 @@ impl Input {
             (
                 Field::ReturnAir,
                 Some(Quantity::Temperature(self.return_air.value)),
+            ),
+            (
+                Field::LowestLoad,
+                Some(Quantity::Ratio(self.lowest_load.value)),
+            ),
+            (
+                Field::HeatReclaim,
+                self.heat_reclaim.map(Quantity::Temperature),
             ),
             (
                 Field::ReturnHumidity,

@@ -39,6 +39,9 @@ pub(crate) const BAFFLED: f64 = 0.3;
 /// Heat capacity of a condenser with its refrigerant over the heat it rejects, J/K a watt. Common practice, no published source.
 pub(crate) const HEAT_CAPACITY: f64 = 2.0;
 
+/// Share of the throttling range above the need at which a stopped fan starts again. Common practice, no published source.
+const RESTART: f64 = 0.2;
+
 /// The coldest outdoor temperature that a site can have, K: -60 °C. A method that still holds there has it as its limit.
 const COLDEST: f64 = 213.15;
 
@@ -133,6 +136,8 @@ pub(crate) struct Model {
     pub(crate) full_speed: (Pressure, ThermodynamicTemperature),
     /// Share of the full airflow that wind and draft move with the fans off.
     pub(crate) idle_airflow: f64,
+    /// Whether the speed controller stops the fans below its minimum output.
+    pub(crate) stops: bool,
     /// Share of the full airflow with one fan running, two, and so on to all.
     pub(crate) stages: Vec<f64>,
     /// Electrical power of all fans at full speed in standard air.
@@ -223,6 +228,15 @@ impl Model {
         self.speed_fraction(self.controller.minimum, self.density(outdoor))
     }
 
+    /// Share of full speed at the controller's least.
+    fn slowest(&self, outdoor: ThermodynamicTemperature) -> f64 {
+        if self.stops {
+            0.0
+        } else {
+            self.lowest_fraction(outdoor)
+        }
+    }
+
     fn speed_fraction(&self, output: f64, density: MassDensity) -> f64 {
         (self.actuator.speed(output, density) / self.actuator.full_speed(density)).value
     }
@@ -235,13 +249,9 @@ impl Model {
             Method::FullFan => (slowed(1.0), 1.0),
             Method::OnOff => (slowed(0.0), 1.0),
             Method::Staged => (self.staged_air(outdoor, 1), 1.0),
-            Method::SpeedControl | Method::SpeedWithBaffle => {
-                (slowed(self.lowest_fraction(outdoor)), 1.0)
-            }
+            Method::SpeedControl | Method::SpeedWithBaffle => (slowed(self.slowest(outdoor)), 1.0),
             Method::Flooding => (slowed(1.0), 1.0 - MOST_FLOODED),
-            Method::SpeedWithFlooding => {
-                (slowed(self.lowest_fraction(outdoor)), 1.0 - MOST_FLOODED)
-            }
+            Method::SpeedWithFlooding => (slowed(self.slowest(outdoor)), 1.0 - MOST_FLOODED),
         }
     }
 
@@ -255,13 +265,18 @@ impl Model {
         self.air(outdoor, moved.airflow).condensing_conductance() * free
     }
 
-    /// Outdoor temperature at which a method just keeps the need, and the airflow there.
-    pub(crate) fn hold_limit(&self, method: Method) -> (ThermodynamicTemperature, VolumeRate) {
+    /// Outdoor temperature at which a method just keeps the need with the compressors at a share of their displacement, and the airflow there.
+    pub(crate) fn hold_limit(
+        &self,
+        method: Method,
+        load: f64,
+    ) -> (ThermodynamicTemperature, VolumeRate) {
         let need = self.need.1.get::<kelvin>();
         let running = self.line.at(need);
         let spare = |outdoor: f64| {
             let (moved, free) = self.least(method, temperature(outdoor));
             1.0 - free
+                / load
                 / self
                     .air(temperature(outdoor), moved.airflow)
                     .taken(need, &running)
@@ -272,7 +287,7 @@ impl Model {
             // A starved circuit may leave a warmer balance before it reaches the need: what counts is whether it stays.
             let holds = |outdoor: f64| {
                 let (moved, free) = self.least(method, temperature(outdoor));
-                let stays = self.stays(temperature(outdoor), &moved, free, self.need.1);
+                let stays = self.stays(temperature(outdoor), &moved, free / load, self.need.1);
                 if stays { 1.0 } else { -1.0 }
             };
             let between = bracketed(COLDEST, need, holds);
@@ -373,7 +388,9 @@ impl Model {
                 let settles =
                     above.is_none_or(|_| !self.stays(outdoor, &step, 1.0, self.full_speed.1));
                 return match above {
-                    Some(more) if !settles => Ok(self.cycling(outdoor, step, more)),
+                    Some(more) if !settles => {
+                        Ok(self.cycling(outdoor, (step, more), self.full_speed))
+                    }
                     _ => self.steady(outdoor, step, 1.0),
                 };
             }
@@ -385,9 +402,15 @@ impl Model {
         }
     }
 
-    /// Means over time of fans that go back and forth between less and more air, at the mean of the two switching temperatures.
-    fn cycling(&self, outdoor: ThermodynamicTemperature, less: Moved, more: Moved) -> Point {
-        let swing = air::difference(self.full_speed.1, self.need.1);
+    /// Means over time of fans that go back and forth between less and more air, at the mean of the need and the upper switching
+    /// temperature.
+    fn cycling(
+        &self,
+        outdoor: ThermodynamicTemperature,
+        (less, more): (Moved, Moved),
+        upper: (Pressure, ThermodynamicTemperature),
+    ) -> Point {
+        let swing = air::difference(upper.1, self.need.1);
         let condensing = (self.need.1 + swing * 0.5).get::<kelvin>();
         let running = self.line.at(condensing);
         let taken = |moved: &Moved| self.air(outdoor, moved.airflow).taken(condensing, &running);
@@ -403,7 +426,7 @@ impl Model {
         let mut point = self.running(outdoor, condensing, &running, moved);
         let shares = self.air(outdoor, more.airflow).shares(condensing, &running);
         point.zones = Zones::of(shares.map(|zone| zone / shares.iter().sum::<f64>()));
-        point.swing = Some((self.need.0, self.full_speed.0));
+        point.swing = Some((self.need.0, upper.0));
         // Heat stored over the swing, taken out at one rate and filled up at the other.
         let starts = fall * rise / (fall + rise) / (HEAT_CAPACITY * swing.value);
         point.starts = Some(Frequency::new::<hertz>(starts.max(0.0)));
@@ -422,10 +445,13 @@ impl Model {
         let moved = |output: f64| self.slowed(outdoor, self.speed_fraction(output, density), idle);
         let (output, mut point) = if !self.stays(outdoor, &moved(minimum), 1.0, self.need.1) {
             let least = moved(minimum);
-            let point = if floods {
-                self.flooded(outdoor, least)?
+            let off = self.slowed(outdoor, 0.0, idle);
+            let point = if self.stops && self.stays(outdoor, &off, 1.0, self.need.1) {
+                self.stopping(outdoor, off, least)?
+            } else if floods {
+                self.flooded(outdoor, if self.stops { off } else { least })?
             } else {
-                self.steady(outdoor, least, 1.0)?
+                self.steady(outdoor, if self.stops { off } else { least }, 1.0)?
             };
             (minimum, point)
         } else if self.stays(outdoor, &moved(1.0), 1.0, self.full_speed.1) {
@@ -457,6 +483,22 @@ impl Model {
             point.condition = Condition::StalledFan;
         }
         Ok(point)
+    }
+
+    /// Fans that stop at the need and start again a little above, at minimum output.
+    fn stopping(
+        &self,
+        outdoor: ThermodynamicTemperature,
+        off: Moved,
+        least: Moved,
+    ) -> Result<Point, Problem> {
+        let range = air::difference(self.full_speed.1, self.need.1);
+        let restart = self.need.1 + range * RESTART;
+        if !self.stays(outdoor, &off, 1.0, restart) {
+            return self.steady(outdoor, off, 1.0);
+        }
+        let head = pressure(self.line.at(restart.get::<kelvin>()).head);
+        Ok(self.cycling(outdoor, (off, least), (head, restart)))
     }
 
     fn asked_output(&self, running: &Running) -> f64 {

@@ -359,6 +359,9 @@ pub struct Plan {
     pub on_off_points: Explained<(Pressure, Pressure)>,
     /// Hold limit of each method.
     pub hold: HoldLimits,
+    /// Hold limit of each method with the compressors at their lowest load, where that is less than the full one: the limits that the
+    /// recommendation goes by.
+    pub hold_at_lowest_load: Option<HoldLimits>,
     /// The method to use, and why.
     pub recommendation: Recommendation,
     /// The verdict.

@@ -48,6 +48,12 @@ pub enum Problem {
     /// The liquid line takes more pressure than the system has.
     #[error("the liquid line is too thin, too long or too high")]
     LineTooThin,
+    /// The discharge would be hotter than the refrigerant's equations reach.
+    #[error("the discharge would be hotter than anything known of the refrigerant")]
+    DischargeTooHot,
+    /// The compressor's data sheet gives no flow at the known point.
+    #[error("the data sheet gives no flow at the known point")]
+    SheetWithoutFlow,
     /// The return air does not lie above the suction vapour.
     #[error("return air below {lowest:?}")]
     ReturnAirTooCold {

@@ -57,6 +57,11 @@ pub fn return_humidity(duty: Duty) -> f64 {
     }
 }
 
+/// Superheat that compressors are rated at: 20 °F (AHRI 540, from memory).
+pub fn sheet_superheat() -> TemperatureInterval {
+    TemperatureInterval::new::<kelvin_interval>(20.0 / 1.8)
+}
+
 /// Nameplate speed: a six-pole motor at about a tenth of slip.
 pub fn rated_speed(frequency: Frequency) -> AngularVelocity {
     AngularVelocity::new::<revolution_per_minute>(0.9 * 20.0 * frequency.get::<hertz>())

@@ -4,6 +4,7 @@ mod advice;
 
 use uom::si::f64::ThermodynamicTemperature;
 use uom::si::thermodynamic_temperature::{degree_celsius, degree_fahrenheit};
+use winterset_calc::advice::ReversingValve;
 use winterset_calc::explain::Explained;
 use winterset_calc::settings::Drive;
 use winterset_calc::{Field, Method, Plan, Quantity};
@@ -140,6 +141,10 @@ impl<'a> Report<'a> {
         self.explained(settings.drive.lowest_speed(), Quantity::Speed);
         if let Drive::PhaseCut { start_boost, .. } = &settings.drive {
             self.explained(start_boost, Quantity::Time);
+        }
+        if let Some(valve) = ReversingValve::of(self.plan.input.reversing_valve.value) {
+            let RuleWords { name, reason } = self.words.heating(valve);
+            self.row(t.in_heating, name, reason);
         }
         for note in &settings.notes {
             let note = self.words.note(*note, self.units);

@@ -1,8 +1,15 @@
 //! From what was typed to a typed, validated input; every problem at its field.
 
-use uom::si::f64::{Pressure, ThermodynamicTemperature};
+use uom::si::f64::{Pressure, TemperatureInterval, ThermodynamicTemperature};
 use uom::si::pressure::pascal;
-use winterset_calc::input::{Bearing, Duty, Essentials, Input, Load, Metering, MotorKind, Sensing};
+use winterset_calc::compressor::Suction;
+use winterset_calc::compressor::coefficients::{CoefficientError, Coefficients};
+use winterset_calc::compressor::polynomial::{FlowUnit, Polynomial, PowerUnit, TemperatureScale};
+use winterset_calc::compressor::rating::DataSheet;
+use winterset_calc::input::{
+    Bearing, BelowMinimum, Defrost, Duty, Essentials, Input, Load, Metering, MotorKind, Reversing,
+    Sensing, SheetUnits,
+};
 use winterset_calc::{Field, Given, InputError, Quantity, usual};
 use winterset_refrigerant::{Error, Refrigerant};
 
@@ -67,6 +74,9 @@ pub enum Problem {
         /// The other field.
         other: Field,
     },
+    /// Not the ten coefficients of a data sheet.
+    #[error(transparent)]
+    Coefficients(#[from] CoefficientError),
     /// A number, but not one that the models hold for.
     #[error(transparent)]
     Calc(#[from] winterset_calc::Problem),
@@ -99,8 +109,11 @@ pub fn kind_of(field: Field) -> Option<Kind> {
         | Field::KnownOutdoor
         | Field::Evaporating
         | Field::CompressorLowest
+        | Field::HeatReclaim
         | Field::ReturnAir => Kind::Temperature,
-        Field::OverAmbient | Field::ThrottlingRange | Field::Subcooling => Kind::Difference,
+        Field::OverAmbient | Field::ThrottlingRange | Field::SheetSuperheat | Field::Subcooling => {
+            Kind::Difference
+        }
         Field::Fans => Kind::Count,
         Field::Airflow | Field::IndoorAirflow => Kind::Airflow,
         Field::LiquidDiameter => Kind::Bore,
@@ -109,14 +122,22 @@ pub fn kind_of(field: Field) -> Option<Kind> {
         Field::Frequency => Kind::Frequency,
         Field::RatedSpeed => Kind::Speed,
         Field::Elevation | Field::LiquidLength | Field::LiquidLift => Kind::Elevation,
-        Field::IdleAirflow | Field::Recirculation | Field::Dirt | Field::ReturnHumidity => {
-            Kind::Share
-        }
+        Field::IdleAirflow
+        | Field::Recirculation
+        | Field::Dirt
+        | Field::LowestLoad
+        | Field::ReturnHumidity => Kind::Share,
         Field::Refrigerant
         | Field::Metering
         | Field::Motor
         | Field::Bearing
         | Field::Duty
+        | Field::Defrost
+        | Field::ReversingValve
+        | Field::BelowMinimum
+        | Field::FlowCoefficients
+        | Field::PowerCoefficients
+        | Field::SheetUnits
         | Field::Sensing => {
             return None;
         }
@@ -273,6 +294,70 @@ impl Reader<'_> {
     }
 }
 
+/// Units that coefficients are taken to be printed in.
+const SHEET_UNITS: SheetUnits = SheetUnits::CelsiusKilogramPerHour;
+
+impl Reader<'_> {
+    fn coefficients(&mut self, field: Field) -> Option<Coefficients> {
+        let typed = self.entry(field)?.typed.clone();
+        match Coefficients::parse(&typed) {
+            Ok(coefficients) => Some(coefficients),
+            Err(error) => {
+                self.fail(field, error.into());
+                None
+            }
+        }
+    }
+
+    /// The compressor's data sheet; without coefficients of the flow there is none.
+    fn sheet(&mut self, refrigerant: &Refrigerant) -> Option<DataSheet> {
+        let units = self
+            .choice(
+                Field::SheetUnits,
+                SheetUnits::from_key,
+                SheetUnits::ALL.iter().map(|units| units.key()),
+            )
+            .unwrap_or(SHEET_UNITS);
+        let (scale, unit) = match units {
+            SheetUnits::CelsiusKilogramPerHour => {
+                (TemperatureScale::Celsius, FlowUnit::KilogramPerHour)
+            }
+            SheetUnits::CelsiusGramPerSecond => {
+                (TemperatureScale::Celsius, FlowUnit::GramPerSecond)
+            }
+            SheetUnits::CelsiusKilogramPerSecond => {
+                (TemperatureScale::Celsius, FlowUnit::KilogramPerSecond)
+            }
+            SheetUnits::FahrenheitPoundPerHour => {
+                (TemperatureScale::Fahrenheit, FlowUnit::PoundPerHour)
+            }
+        };
+        let superheat = match self.quantity(Field::SheetSuperheat) {
+            Some(Quantity::Difference(superheat)) => superheat,
+            _ => usual::sheet_superheat(),
+        };
+        let flow = self.coefficients(Field::FlowCoefficients);
+        let power = self.coefficients(Field::PowerCoefficients);
+        Some(DataSheet {
+            refrigerant: refrigerant.clone(),
+            mass_flow: Some(Polynomial {
+                coefficients: flow?,
+                scale,
+                unit,
+            }),
+            power: power.map(|coefficients| Polynomial {
+                coefficients,
+                scale,
+                unit: PowerUnit::Watt,
+            }),
+            current: None,
+            capacity: None,
+            suction: Suction::Superheat(superheat),
+            subcooling: TemperatureInterval::default(),
+        })
+    }
+}
+
 /// The quantity typed at a field, inside the field's range.
 fn read_quantity(field: Field, entry: &Entry) -> Result<Quantity, Problem> {
     let kind = kind_of(field).ok_or_else(|| Problem::NotANumber {
@@ -404,6 +489,12 @@ impl System {
         take!(reader, input.idle_airflow, IdleAirflow, Ratio);
         optional!(reader, input.fan_power, FanPower, Power);
         optional!(reader, input.subcooling, Subcooling, Difference);
+        optional!(reader, input.heat_reclaim, HeatReclaim, Temperature);
+        take!(reader, input.lowest_load, LowestLoad, Ratio);
+        choose!(reader, input.defrost, Defrost, Defrost);
+        choose!(reader, input.reversing_valve, ReversingValve, Reversing);
+        choose!(reader, input.below_minimum, BelowMinimum, BelowMinimum);
+        input.compressor_sheet = reader.sheet(&input.refrigerant);
         optional!(reader, input.indoor_airflow, IndoorAirflow, Airflow);
         optional!(reader, input.liquid_length, LiquidLength, Elevation);
         optional!(reader, input.liquid_diameter, LiquidDiameter, Bore);
@@ -430,7 +521,11 @@ impl System {
                 return Assumed::Nothing;
             }
             Field::HeatRejected | Field::CompressorLowest => return Assumed::LeftOut,
-            Field::LiquidLength | Field::LiquidDiameter => return Assumed::LeftOut,
+            Field::LiquidLength
+            | Field::LiquidDiameter
+            | Field::HeatReclaim
+            | Field::FlowCoefficients
+            | Field::PowerCoefficients => return Assumed::LeftOut,
             Field::Airflow
             | Field::FanPower
             | Field::Subcooling
@@ -502,6 +597,12 @@ impl System {
             Field::IdleAirflow => Assumed::Value(Quantity::Ratio(whole.idle_airflow.value)),
             Field::Recirculation => Assumed::Value(Quantity::Ratio(whole.recirculation.value)),
             Field::Dirt => Assumed::Value(Quantity::Ratio(whole.dirt.value)),
+            Field::LowestLoad => Assumed::Value(Quantity::Ratio(whole.lowest_load.value)),
+            Field::Defrost => Assumed::Choice(whole.defrost.value.key()),
+            Field::BelowMinimum => Assumed::Choice(whole.below_minimum.value.key()),
+            Field::ReversingValve => Assumed::Choice(whole.reversing_valve.value.key()),
+            Field::SheetUnits => Assumed::Choice(SHEET_UNITS.key()),
+            Field::SheetSuperheat => Assumed::Value(Quantity::Difference(usual::sheet_superheat())),
             Field::ReturnHumidity => Assumed::Value(Quantity::Ratio(whole.return_humidity.value)),
             Field::LiquidLift => Assumed::Value(Quantity::Elevation(whole.liquid_lift.value)),
             Field::Refrigerant
@@ -519,6 +620,9 @@ impl System {
             | Field::FullLoad
             | Field::LiquidLength
             | Field::LiquidDiameter
+            | Field::HeatReclaim
+            | Field::FlowCoefficients
+            | Field::PowerCoefficients
             | Field::Sensing => Assumed::Nothing,
         }
     }

@@ -26,6 +26,13 @@ pub struct Advice {
     pub accuracy: &'static str,
     /// A method, and the span of its hold limit to both sides.
     pub give_or_take: fn(&str, &str) -> String,
+    pub shared_bank: &'static str,
+    pub shared_note: &'static str,
+    pub first_circuit: &'static str,
+    pub second_circuit: &'static str,
+    /// Outdoor temperature, the circuit that leads, the fans' speed, and the other circuit with its head pressure.
+    pub shared_rung: fn(&str, &str, &str, &str, &str) -> String,
+    pub drawn_down: &'static str,
     /// The question whose answer narrows the span most.
     pub measure_first: fn(&str) -> String,
 }

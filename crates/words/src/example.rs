@@ -86,6 +86,9 @@ pub(crate) fn usual(field: Field, units: Units) -> Option<(String, String)> {
         Field::ReturnAir => temperature(-20.0, 27.0),
         Field::ReturnHumidity => plain("40", "90 %"),
         Field::Subcooling => difference(3.0, 8.0),
+        Field::LowestLoad => plain("25", "100 %"),
+        Field::HeatReclaim => temperature(30.0, 50.0),
+        Field::SheetSuperheat => difference(8.0, 20.0),
         Field::Recirculation => plain("0", "20 %"),
         Field::Dirt => plain("0", "30 %"),
         Field::Frequency
@@ -97,6 +100,12 @@ pub(crate) fn usual(field: Field, units: Units) -> Option<(String, String)> {
         | Field::LiquidLift
         | Field::LiquidDiameter
         | Field::FullLoad
+        | Field::Defrost
+        | Field::ReversingValve
+        | Field::BelowMinimum
+        | Field::FlowCoefficients
+        | Field::PowerCoefficients
+        | Field::SheetUnits
         | Field::Refrigerant
         | Field::CoolingCapacity
         | Field::HeatRejected

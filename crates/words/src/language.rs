@@ -4,6 +4,7 @@ use std::cell::Cell;
 
 use serde::{Deserialize, Serialize};
 use uom::si::f64::Pressure;
+use winterset_calc::advice::ReversingValve;
 use winterset_calc::free_cooling::Outcome;
 use winterset_calc::input::{Duty, Sensing};
 use winterset_calc::lever::Change;
@@ -18,7 +19,9 @@ use winterset_profile::{Problem, share::ShareError};
 use winterset_refrigerant::Error;
 
 use crate::advice::{Advice, Ordered};
+use crate::from_phone::FromPhone;
 use crate::numerals::Numerals;
+use crate::pictures::Pictures;
 use crate::screen::Screen;
 use crate::units::Units;
 use crate::worksheets::WorksheetWords;
@@ -94,11 +97,17 @@ pub trait Words: Sync {
     fn sensing(&self, sensing: Sensing) -> RuleWords;
     /// Where a value comes from.
     fn basis(&self, basis: Basis) -> &'static str;
+    /// What the fan does in heating, told from a reversing valve that is energised in one of the two modes.
+    fn heating(&self, valve: ReversingValve) -> RuleWords;
     /// A method.
     fn method(&self, method: Method) -> RuleWords;
     /// Everything that is said on worksheets.
     fn worksheets(&self) -> &'static dyn WorksheetWords;
 
+    /// The labels round the elevation that a phone gives.
+    fn phone(&self) -> &'static FromPhone;
+    /// The labels round the pictures of a plan.
+    fn pictures(&self) -> &'static Pictures;
     /// The labels round what follows from a plan.
     fn advice(&self) -> &'static Advice;
     /// Why a method is recommended, in a sentence.

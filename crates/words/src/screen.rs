@@ -170,6 +170,10 @@ pub struct Screen {
     pub trips: &'static str,
     /// While long work goes on.
     pub working_out: &'static str,
+    /// The fan of a heat pump in heating.
+    pub in_heating: &'static str,
+    /// Hold limits with the compressors at their lowest load.
+    pub at_lowest_load: fn(&str) -> String,
     pub fan_on: &'static str,
     pub fan_share: &'static str,
     pub holds_to: fn(&str) -> String,

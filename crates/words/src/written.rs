@@ -1,7 +1,8 @@
-//! How amounts are written that no field asks for: charge, volume, energy and hours.
+//! How amounts are written that no field asks for: charge, volume, energy, enthalpy and hours.
 
+use uom::si::available_energy::{btu_it_per_pound, kilojoule_per_kilogram};
 use uom::si::energy::kilowatt_hour;
-use uom::si::f64::{Energy, Frequency, Mass, Power, Time, Volume};
+use uom::si::f64::{AvailableEnergy, Energy, Frequency, Mass, Power, Time, Volume};
 use uom::si::frequency::cycle_per_hour;
 use uom::si::mass::{kilogram, pound};
 use uom::si::power::watt;
@@ -32,6 +33,28 @@ impl Units {
     /// Electrical energy, which is paid for in kilowatt-hours everywhere.
     pub fn energy(self, energy: Energy) -> Shown {
         shown(significant(energy.get::<kilowatt_hour>(), 3), "kWh")
+    }
+
+    /// Specific enthalpy of a refrigerant.
+    pub fn enthalpy(self, enthalpy: AvailableEnergy) -> Shown {
+        let unit = self.unit_of_enthalpy();
+        shown(decimal(self.enthalpy_number(enthalpy), 1), unit)
+    }
+
+    /// The number of a specific enthalpy alone, for scales and curves.
+    pub fn enthalpy_number(self, enthalpy: AvailableEnergy) -> f64 {
+        match self.temperature {
+            TemperatureUnit::Fahrenheit => enthalpy.get::<btu_it_per_pound>(),
+            TemperatureUnit::Celsius => enthalpy.get::<kilojoule_per_kilogram>(),
+        }
+    }
+
+    /// The unit of specific enthalpy.
+    pub fn unit_of_enthalpy(self) -> &'static str {
+        match self.temperature {
+            TemperatureUnit::Fahrenheit => "Btu/lb",
+            TemperatureUnit::Celsius => "kJ/kg",
+        }
     }
 
     /// Hours of a year.
@@ -65,7 +88,7 @@ mod tests {
     use crate::units::PressureUnit;
     use uom::si::energy::joule;
 
-    /// One pound is 0.45359237 kg, one foot 0.3048 m (NIST SP 811); one kilowatt-hour is 3.6 MJ.
+    /// One pound is 0.45359237 kg, one foot 0.3048 m, one Btu (IT) a pound 2326 J/kg (NIST SP 811); one kilowatt-hour is 3.6 MJ.
     #[test]
     fn amounts_come_with_their_unit() {
         let us = Units::default();
@@ -81,6 +104,9 @@ mod tests {
         assert_eq!(metric.volume(receiver).to_string(), "8.5\u{a0}L");
         let energy = Energy::new::<joule>(3.6e9);
         assert_eq!(us.energy(energy).to_string(), "1000\u{a0}kWh");
+        let enthalpy = AvailableEnergy::new::<kilojoule_per_kilogram>(232.6);
+        assert_eq!(us.enthalpy(enthalpy).to_string(), "100.0\u{a0}Btu/lb");
+        assert_eq!(metric.enthalpy(enthalpy).to_string(), "232.6\u{a0}kJ/kg");
         let time = Time::new::<second>(90.2);
         assert_eq!(us.seconds(time).to_string(), "91\u{a0}s");
         assert_eq!(

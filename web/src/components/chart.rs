@@ -1,9 +1,14 @@
 //! Curves over one scale, drawn so that they can be told apart without colour and read at 360 px.
 //!
+//! A marker stands where the curves are read. It moves by touch and by arrow keys, since it is a slider laid over the drawing; what is read there is said
+//! by whoever draws the chart.
+//!
 //! Everything is placed by percentages, so that the drawing takes any width while its letters and strokes keep their size.
 //! Charting libraries were passed over: those in Rust draw pixels of a fixed size or bring inline styles, which the page's
 //! security policy refuses, and each adds more than this module to what a phone has to fetch.
 
+use wasm_bindgen::JsCast;
+use web_sys::{HtmlInputElement, InputEvent};
 use yew::prelude::*;
 
 use super::scale::{Scale, percent, polyline};
@@ -57,6 +62,17 @@ pub struct Mark {
 /// A mark of a scale: where, and what is written there.
 pub type Tick = (f64, AttrValue);
 
+/// The marker of a chart: where it can stand and where it does.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Marker {
+    /// What it is, for those who do not see it.
+    pub ask: AttrValue,
+    /// What stands along the bottom at each of its places, evenly spaced from the left edge to the right.
+    pub places: Vec<AttrValue>,
+    /// The place where it stands, which is that of the point of each curve too.
+    pub at: usize,
+}
+
 /// Properties of [`Chart`].
 #[derive(PartialEq, Properties)]
 pub struct ChartProps {
@@ -82,6 +98,11 @@ pub struct ChartProps {
     /// Lines up at a value of the bottom.
     #[prop_or_default]
     pub posts: Vec<Mark>,
+    /// Where the curves are read.
+    pub marker: Marker,
+    /// The marker was moved.
+    #[prop_or_default]
+    pub read: Callback<usize>,
 }
 
 /// Least distance between two names beside their curves, as a share of the height.
@@ -116,7 +137,7 @@ pub fn Chart(props: &ChartProps) -> Html {
             .collect(),
     );
     html! {
-        <figure class="chart" role="img" aria-label={props.summary.clone()}>
+        <figure class="chart">
             <p class="chart__up" aria-hidden="true">{ &props.up }</p>
             <svg class="chart__posts" aria-hidden="true">
                 { for props.posts.iter().filter(|mark| !mark.name.is_empty()).enumerate().map(|(line, mark)| {
@@ -125,7 +146,8 @@ pub fn Chart(props: &ChartProps) -> Html {
                     html! { <text x={percent(at)} y={format!("{}em", 1.0 + 1.2 * line as f64)} text-anchor={anchor}>{ &mark.name }</text> }
                 }) }
             </svg>
-            <svg class="chart__plot" aria-hidden="true">
+            <div class="chart__field">
+            <svg class="chart__plot" role="img" aria-label={props.summary.clone()}>
                 { for props.y_ticks.iter().map(|(at, _)| {
                     let y = percent(across(*at));
                     html! { <line class="chart__rule" x1="0" x2="100%" y1={y.clone()} y2={y} /> }
@@ -142,10 +164,13 @@ pub fn Chart(props: &ChartProps) -> Html {
                     let x = props.x.percent(mark.at);
                     html! { <line class={mark.class} x1={x.clone()} x2={x} y1="0" y2="100%" /> }
                 }) }
-                { for names.into_iter().map(|(y, name)| html! {
+                { mark(props) }
+                    { for names.into_iter().map(|(y, name)| html! {
                     <text class="chart__name" x="0.5em" y={percent(y)}>{ name }</text>
                 }) }
             </svg>
+            { slider(props) }
+            </div>
             <svg class="chart__side" aria-hidden="true">
                 { for props.y_ticks.iter().map(|(at, text)| html! {
                     <text x="0.4em" y={percent(across(*at))} dy="0.35em">{ text }</text>
@@ -160,6 +185,44 @@ pub fn Chart(props: &ChartProps) -> Html {
             </svg>
             <p class="chart__across" aria-hidden="true">{ &props.across }</p>
         </figure>
+    }
+}
+
+/// The marker: a line up, and a dot on each curve.
+fn mark(props: &ChartProps) -> Html {
+    let at = props.marker.at;
+    let points: Vec<_> = props
+        .curves
+        .iter()
+        .filter_map(|curve| curve.points.get(at))
+        .map(|&(x, y)| (props.x.percent(x), percent(1.0 - props.y.share(y))))
+        .collect();
+    html! {
+        <g class="chart__marker" data-marker={at.to_string()}>
+            if let Some((x, _)) = points.first() {
+                <line x1={x.clone()} x2={x.clone()} y1="0" y2="100%" />
+            }
+            { for points.iter().map(|(x, y)| html! { <circle cx={x.clone()} cy={y.clone()} r="5" /> }) }
+        </g>
+    }
+}
+
+/// The slider over the drawing. Nothing of it is seen but its focus.
+fn slider(props: &ChartProps) -> Html {
+    let marker = &props.marker;
+    let read = props.read.clone();
+    let moved = Callback::from(move |event: InputEvent| {
+        let place = event
+            .target()
+            .and_then(|target| target.dyn_into::<HtmlInputElement>().ok())
+            .and_then(|slider| slider.value().parse().ok());
+        if let Some(place) = place {
+            read.emit(place);
+        }
+    });
+    html! {
+        <input class="chart__slider" type="range" min="0" max={marker.places.len().saturating_sub(1).to_string()} step="1"
+            value={marker.at.to_string()} aria-label={marker.ask.clone()} aria-valuetext={marker.places.get(marker.at).cloned()} oninput={moved} />
     }
 }
 

@@ -1,7 +1,7 @@
 //! One question a row: the answer with its unit, the usual range, what is assumed without an answer, and what is wrong with it.
 
 use wasm_bindgen::JsCast;
-use web_sys::{HtmlInputElement, HtmlSelectElement, InputEvent};
+use web_sys::{HtmlInputElement, HtmlSelectElement, HtmlTextAreaElement, InputEvent};
 use winterset_words::screen;
 use yew::prelude::*;
 
@@ -177,27 +177,42 @@ pub struct WordsProps {
     pub text: AttrValue,
     /// The answer was edited.
     pub edit: Callback<String>,
+    /// Whether it may take several lines, as numbers pasted from a table do.
+    #[prop_or_default]
+    pub lines: bool,
 }
 
 /// A row that takes words, such as a name.
 #[component]
 pub fn Words(props: &WordsProps) -> Html {
     let edit = props.edit.reform(|event: InputEvent| typed(&event));
-    let answer = html! {
-        <input class="entry" type="text" autocomplete="off" enterkeyhint="done" id={props.round.id()}
-            value={props.text.clone()} oninput={edit}
-            aria-invalid={props.round.error.is_some().to_string()} aria-describedby={props.round.describes()} />
+    let invalid = props.round.error.is_some().to_string();
+    let answer = if props.lines {
+        html! {
+            <textarea class="entry entry--lines" rows="3" autocomplete="off" spellcheck="false" id={props.round.id()}
+                value={props.text.clone()} oninput={edit} aria-invalid={invalid} aria-describedby={props.round.describes()} />
+        }
+    } else {
+        html! {
+            <input class="entry" type="text" autocomplete="off" enterkeyhint="done" id={props.round.id()}
+                value={props.text.clone()} oninput={edit} aria-invalid={invalid} aria-describedby={props.round.describes()} />
+        }
     };
     props.round.row(answer, props.text.trim().is_empty())
 }
 
 /// What an input holds after an edit.
 pub fn typed(event: &InputEvent) -> String {
-    event
-        .target()
-        .and_then(|target| target.dyn_into::<HtmlInputElement>().ok())
-        .map(|input| input.value())
-        .unwrap_or_default()
+    let Some(target) = event.target() else {
+        return String::new();
+    };
+    match target.dyn_into::<HtmlInputElement>() {
+        Ok(input) => input.value(),
+        Err(target) => target
+            .dyn_into::<HtmlTextAreaElement>()
+            .map(|lines| lines.value())
+            .unwrap_or_default(),
+    }
 }
 
 /// What a select holds after a choice.

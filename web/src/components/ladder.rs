@@ -1,5 +1,5 @@
 //! The cold ladder: outdoor temperature down a vertical scale, and along it what the fan does and what head pressure does
-//! against the pressure need, either side of one spine.
+//! against the pressure need, either side of one spine; for one method, or for two side by side on the same scales.
 //!
 //! A rung is a choice in a group: by touch, by arrow keys, and aloud as a sentence. The drawing behind the rungs says the same
 //! and is hidden from screen readers.
@@ -55,15 +55,26 @@ pub struct Pointer {
     pub name: AttrValue,
 }
 
+/// What one method does along the ladder.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Panel {
+    /// What the method is called; written over it where it is not alone.
+    pub name: AttrValue,
+    /// Samples from the top to the bottom.
+    pub samples: Vec<Sample>,
+    /// What the fan does, by stretches.
+    pub stretches: Vec<Stretch>,
+    /// The hold limit, where it lies on the ladder.
+    pub hold: Option<Pointer>,
+}
+
 /// Everything that the drawing shows.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Picture {
     /// The rungs, warm at the top.
     pub rungs: Vec<Rung>,
-    /// Samples from the top to the bottom.
-    pub samples: Vec<Sample>,
-    /// What the fan does, by stretches.
-    pub stretches: Vec<Stretch>,
+    /// The methods, side by side.
+    pub panels: Vec<Panel>,
     /// The pressure need as shown.
     pub need: f64,
     /// What the need line says.
@@ -72,8 +83,6 @@ pub struct Picture {
     pub pressure: Scale,
     /// Marks of that scale.
     pub pressure_ticks: Vec<(f64, AttrValue)>,
-    /// The hold limit, where it lies on the ladder.
-    pub hold: Option<Pointer>,
     /// The site's low.
     pub low: Pointer,
     /// Outdoors now, where entered.
@@ -141,23 +150,21 @@ pub fn Ladder(props: &LadderProps) -> Html {
         })
     };
     html! {
-        <div class="ladder">
-            <div class="ladder__head" aria-hidden="true">
-                <span>{ props.headings.outdoor }</span>
-                <span class="ladder__fan">{ props.headings.fan }</span>
-                <span>{ props.headings.head }{ ", " }{ &props.unit }</span>
-            </div>
-            <div class="ladder__scale" aria-hidden="true">
-                <svg>
-                    { for picture.pressure_ticks.iter().enumerate().map(|(index, (at, text))| {
-                        let anchor = match index {
-                            0 => "start",
-                            _ if index + 1 == picture.pressure_ticks.len() => "end",
-                            _ => "middle",
-                        };
-                        html! { <text x={picture.pressure.percent(*at)} y="1em" text-anchor={anchor}>{ text }</text> }
-                    }) }
-                </svg>
+        <div class={classes!("ladder", (picture.panels.len() > 1).then_some("ladder--two"))}>
+            <div class="ladder__columns" aria-hidden="true">
+                <span class="ladder__outdoor">{ props.headings.outdoor }</span>
+                { for picture.panels.iter().map(|panel| html! {
+                    <div class="ladder__over-panel">
+                        if picture.panels.len() > 1 {
+                            <span class="ladder__method">{ &panel.name }</span>
+                        }
+                        <div class="ladder__panel">
+                            <span class="ladder__fan">{ props.headings.fan }</span>
+                            <span>{ props.headings.head }{ ", " }{ &props.unit }</span>
+                        </div>
+                        <div class="ladder__panel ladder__scale">{ scale(picture) }</div>
+                    </div>
+                }) }
             </div>
             <div class="ladder__body">
                 <div class="ladder__rungs" role="radiogroup" aria-label={props.headings.ladder} ref={list} onkeydown={keys}>
@@ -174,13 +181,35 @@ pub fn Ladder(props: &LadderProps) -> Html {
                     }) }
                 </div>
                 <div class="ladder__picture" aria-hidden="true">
-                    { fan(picture) }
-                    { head(picture) }
-                    { across(picture) }
+                    { for picture.panels.iter().enumerate().map(|(index, panel)| html! {
+                        <div class="ladder__panel">
+                            { fan(picture, panel) }
+                            { head(picture, panel) }
+                            { across(picture, panel, index + 1 == picture.panels.len()) }
+                        </div>
+                    }) }
                 </div>
             </div>
         </div>
     }
+}
+
+/// The scale of head pressure. Two side by side have room for its ends alone.
+fn scale(picture: &Picture) -> Html {
+    let last = picture.pressure_ticks.len().saturating_sub(1);
+    let marks = picture
+        .pressure_ticks
+        .iter()
+        .enumerate()
+        .map(|(index, (at, text))| {
+            let (anchor, class) = match index {
+                0 => ("start", None),
+                _ if index == last => ("end", None),
+                _ => ("middle", Some("ladder__between")),
+            };
+            html! { <text {class} x={picture.pressure.percent(*at)} y="1em" text-anchor={anchor}>{ text }</text> }
+        });
+    html! { <svg>{ for marks }</svg> }
 }
 
 /// Where a place on the ladder lies on the drawing: each rung stands in the middle of its own band.
@@ -189,11 +218,11 @@ fn down(picture: &Picture, at: f64) -> f64 {
 }
 
 /// A place near this one where no line runs through a word.
-fn clear(picture: &Picture, at: f64) -> f64 {
+fn clear(picture: &Picture, panel: &Panel, at: f64) -> f64 {
     const ROOM: f64 = 0.35;
     let lines = [
         Some(picture.low.at),
-        picture.hold.as_ref().map(|hold| hold.at),
+        panel.hold.as_ref().map(|hold| hold.at),
         picture.now.as_ref().map(|now| now.at),
     ];
     let is_clear = |at: f64| {
@@ -210,17 +239,17 @@ fn clear(picture: &Picture, at: f64) -> f64 {
 }
 
 /// The fan, to the left of the spine.
-fn fan(picture: &Picture) -> Html {
-    let edge = picture
+fn fan(picture: &Picture, panel: &Panel) -> Html {
+    let edge = panel
         .samples
         .iter()
         .map(|sample| (1.0 - sample.fan, down(picture, sample.at)));
     let (first, last) = (
-        picture
+        panel
             .samples
             .first()
             .map_or(0.0, |sample| down(picture, sample.at)),
-        picture
+        panel
             .samples
             .last()
             .map_or(1.0, |sample| down(picture, sample.at)),
@@ -231,20 +260,38 @@ fn fan(picture: &Picture) -> Html {
                 <polygon class="fan-body" points={polyline([(1.0, first)].into_iter().chain(edge).chain([(1.0, last)]))}
                     vector-effect="non-scaling-stroke" />
             </svg>
-            { for picture.stretches.iter().map(|stretch| html! {
-                <text class="ladder__word" x="100%" dx="-0.3em" dy="0.35em" text-anchor="end"
-                    y={percent(down(picture, clear(picture, f64::midpoint(stretch.from, stretch.to))))}>{ &stretch.name }</text>
-            }) }
+            { for panel.stretches.iter().map(|stretch| word(picture, panel, stretch)) }
+        </svg>
+    }
+}
+
+/// The word for what the fan does over a stretch. Two panels have no width for it, so there it runs along the spine.
+fn word(picture: &Picture, panel: &Panel, stretch: &Stretch) -> Html {
+    /// Rungs that the longest word takes along the spine.
+    const LENGTH: f64 = 1.6;
+    let middle = f64::midpoint(stretch.from, stretch.to);
+    if picture.panels.len() == 1 {
+        let y = percent(down(picture, clear(picture, panel, middle)));
+        return html! {
+            <text class="ladder__word" x="100%" dx="-0.3em" dy="0.35em" text-anchor="end" {y}>{ &stretch.name }</text>
+        };
+    }
+    if stretch.to - stretch.from < LENGTH {
+        return Html::default();
+    }
+    html! {
+        <svg x="100%" y={percent(down(picture, middle))} overflow="visible">
+            <text class="ladder__word" transform="rotate(-90)" dy="-0.5em" text-anchor="middle">{ &stretch.name }</text>
         </svg>
     }
 }
 
 /// Head pressure against the need, to the right of the spine.
-fn head(picture: &Picture) -> Html {
+fn head(picture: &Picture, panel: &Panel) -> Html {
     let need = picture.pressure.share(picture.need);
     let place =
         |sample: &Sample, head: f64| (picture.pressure.share(head), down(picture, sample.at));
-    let band: Vec<_> = picture
+    let band: Vec<_> = panel
         .samples
         .iter()
         .filter_map(|sample| Some((sample, sample.swing?)))
@@ -256,7 +303,7 @@ fn head(picture: &Picture) -> Html {
         .map(|(sample, (_, high))| place(sample, *high));
     // One line a stretch that holds or falls short, each reaching the first sample of the next so that no gap shows.
     let mut stretches: Vec<(bool, Vec<(f64, f64)>)> = Vec::new();
-    for sample in &picture.samples {
+    for sample in &panel.samples {
         let point = place(sample, sample.head);
         match stretches.last_mut() {
             Some((holds, points)) if *holds == sample.holds => points.push(point),
@@ -294,9 +341,9 @@ fn head(picture: &Picture) -> Html {
     }
 }
 
-/// What runs right across: the hold limit as one heavy bar, the site's low and outdoors now as pointers.
-fn across(picture: &Picture) -> Html {
-    let mut marks: Vec<(&Pointer, &'static str)> = picture
+/// What runs right across: the hold limit as one heavy bar, the site's low and outdoors now as pointers, which are named once, on the last panel.
+fn across(picture: &Picture, panel: &Panel, is_last: bool) -> Html {
+    let mut marks: Vec<(&Pointer, &'static str)> = panel
         .hold
         .iter()
         .map(|hold| (hold, "hold"))
@@ -314,9 +361,13 @@ fn across(picture: &Picture) -> Html {
                 html! {
                     <g class={format!("mark mark--{kind}")}>
                         <line x1="0" x2="100%" y1={y.clone()} y2={y.clone()} />
-                        <svg x="100%" y={y.clone()} overflow="visible"><path d="M0 0 L12 -7 L12 7 Z" /></svg>
-                        <text class="ladder__word" x="100%" y={y} dx="-0.25em" dy={if under { "1.2em" } else { "-0.5em" }}
-                            text-anchor="end">{ &mark.name }</text>
+                        if is_last {
+                            <svg x="100%" y={y.clone()} overflow="visible"><path d="M0 0 L12 -7 L12 7 Z" /></svg>
+                        }
+                        if is_last || kind == "hold" {
+                            <text class="ladder__word" x="100%" y={y} dx="-0.25em" dy={if under { "1.2em" } else { "-0.5em" }}
+                                text-anchor="end">{ &mark.name }</text>
+                        }
                     </g>
                 }
             }) }

@@ -33,6 +33,11 @@ impl Scale {
         (Self::new(first as f64 * step, last as f64 * step), marks)
     }
 
+    /// Whether a value lies on the scale.
+    pub fn covers(&self, value: f64) -> bool {
+        (self.from.min(self.to)..=self.from.max(self.to)).contains(&value)
+    }
+
     /// Where a value stands, as a share of the whole length; clipped to the ends.
     pub fn share(&self, value: f64) -> f64 {
         ((value - self.from) / (self.to - self.from)).clamp(0.0, 1.0)

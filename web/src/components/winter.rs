@@ -1,23 +1,21 @@
-//! The pictures of a plan: the cold ladder with what a rung answers, the curves, and the same as a table.
+//! The pictures of a plan: the cold ladder with what a rung answers, and the curves.
 
 use std::cell::{Cell, RefCell};
-use std::ops::ControlFlow;
 use std::rc::Rc;
 
-use gloo_timers::future::TimeoutFuture;
 use wasm_bindgen_futures::spawn_local;
-use winterset_calc::{Method, Plan, Quantity};
+use winterset_calc::{Method, Plan, Quantity, Rung};
 use winterset_profile::Kind;
 use winterset_words::{Units, screen, symbol};
 use yew::prelude::*;
 
-use super::chart::Chart;
 use super::choices::Choices;
-use super::field::{Number, Round};
+use super::curves::{Curves, Drawn};
+use super::field::{Choice, Choose, Number, Round};
 use super::ladder::{Headings, Ladder};
+use super::stretches::in_stretches;
 use crate::store::{Act, use_shelf};
-use crate::view::curves::{self, Row};
-use crate::view::ladder::{self, Sampled, Sampling};
+use crate::view::ladder::{self, Read, Sampled, Sampling};
 use crate::view::plan::Held;
 use crate::view::words;
 
@@ -38,15 +36,18 @@ pub fn Winter(props: &WinterProps) -> Html {
         Ok(plan) => plan.verdict.method(),
         Err(_) => Method::SpeedControl,
     });
+    let beside = use_state_eq(|| None::<Method>);
     let chosen = use_state_eq(|| None::<usize>);
     let drawn = use_sampled(&props.plan, units);
     let Ok(plan) = props.plan.0.as_ref() else {
         return Html::default();
     };
-    let sampled = match drawn.as_deref() {
-        Some(Some(sampled)) => sampled,
-        Some(None) => return html! { <p class="part__note" role="alert">{ t.no_picture }</p> },
-        None => return html! { <section class="part waiting"><h2>{ t.ladder }</h2></section> },
+    let Some(drawn) = drawn else {
+        return html! { <section class="part waiting"><h2>{ t.ladder }</h2></section> };
+    };
+    let sampled = match drawn.as_ref() {
+        Some(sampled) => sampled,
+        None => return html! { <p class="part__note" role="alert">{ t.no_picture }</p> },
     };
     let now = shelf.preferences.outdoor_now.clone();
     let low = units.number(
@@ -76,7 +77,16 @@ pub fn Winter(props: &WinterProps) -> Html {
             })));
         })
     };
-    let picture = ladder::picture(plan, sampled, *method, units, &now);
+    let choose_beside = {
+        let beside = beside.clone();
+        Callback::from(move |key: String| beside.set(Method::from_key(&key)))
+    };
+    let read = Read {
+        method: *method,
+        // A method beside itself says nothing.
+        beside: beside.filter(|beside| *beside != *method),
+    };
+    let picture = ladder::picture(plan, sampled, read, units, &now);
     let headings = Headings {
         ladder: t.ladder,
         outdoor: t.outdoor,
@@ -84,18 +94,30 @@ pub fn Winter(props: &WinterProps) -> Html {
         head: t.head_pressure,
     };
     let unit = units.unit(Kind::Temperature);
-    let methods: Vec<_> = Method::ALL
+    let methods: Vec<Choice> = Method::ALL
         .into_iter()
         .filter(|method| plan.applies(*method))
         .map(|method| (method.key().into(), words().method(method).name.into()))
+        .collect();
+    let pictures = words().pictures();
+    let others: Vec<_> = methods
+        .iter()
+        .filter(|(key, _)| *key != read.method.key())
+        .cloned()
         .collect();
     html! { <>
         <section class="part">
             <h2>{ t.ladder }</h2>
             <Choices name="method" ask={t.method} quiet=true chosen={method.key()} choices={methods} choose={choose_method} />
-            <p class="part__note">{ words().method(*method).reason }{ " " }{ t.ladder_note }</p>
+            <p class="part__note">{ words().method(*method).reason }</p>
+            <Choose choices={others} chosen={read.beside.map_or("", Method::key)} none={AttrValue::from(pictures.beside_none)} choose={choose_beside}
+                round={Round { key: "beside".into(), ask: pictures.beside.into(), ..Round::default() }} />
+            if let Some(beside) = read.beside {
+                <p class="part__note">{ words().method(beside).reason }</p>
+            }
+            <p class="part__note">{ t.ladder_note }</p>
             <Ladder {picture} {headings} unit={ladder::pressure_unit(units)} chosen={rung} {choose} />
-            { answer(plan, sampled, *method, rung, units) }
+            { answer(plan, sampled, read, rung, units) }
             <Number text={now} edit={set_now} signed=true unit={unit.token()} units={vec![(unit.token().into(), symbol(unit).into())]}
                 round={Round {
                     key: "outdoor-now".into(),
@@ -104,15 +126,9 @@ pub fn Winter(props: &WinterProps) -> Html {
                     ..Round::default()
                 }} />
         </section>
-        { curves_part(plan, sampled, (*method, rung), units) }
+        <Curves plan={props.plan.clone()} {drawn} {read} {rung} {units} />
     </> }
 }
-
-/// Samples of one plan in one set of units; `None` inside where the refrigerant has no answer over part of the range.
-type Drawn = Rc<Option<Sampled>>;
-
-/// The longest stretch of work between two looks at what the person does, ms.
-const STRETCH: f64 = 16.0;
 
 /// What samples are made for.
 type Asked = (Held, Units);
@@ -158,83 +174,58 @@ fn use_sampled(plan: &Held, units: Units) -> Option<Drawn> {
 async fn sample(plan: &Held, units: Units, stopped: &Cell<bool>) -> Option<Option<Sampled>> {
     let plan = plan.0.as_ref().as_ref().ok()?;
     let mut sampling = Sampling::of(plan, units);
-    loop {
-        let start = js_sys::Date::now();
-        while js_sys::Date::now() - start < STRETCH {
-            if let ControlFlow::Break(sampled) = sampling.step(plan) {
-                return (!stopped.get()).then_some(sampled);
-            }
-        }
-        TimeoutFuture::new(0).await;
-        if stopped.get() {
-            return None;
-        }
-    }
+    in_stretches(|| sampling.step(plan), stopped).await
 }
 
 /// What the chosen rung answers.
-fn answer(plan: &Plan, sampled: &Sampled, method: Method, rung: usize, units: Units) -> Html {
+fn answer(plan: &Plan, sampled: &Sampled, read: Read, rung: usize, units: Units) -> Html {
     let Some(found) = sampled.rungs.get(rung) else {
         return Html::default();
     };
-    html! {
-        <div class="answer" aria-live="polite">
-            <p class={classes!("answer__sentence", (!found.of(method).holds).then_some("answer__sentence--short"))}>
-                { ladder::sentence(plan, found, method, units) }
-            </p>
-            <dl>
-                { for ladder::answers(plan, found, method, units).into_iter().map(|(name, value)| html! {
-                    <div><dt>{ name }</dt><dd>{ value }</dd></div>
-                }) }
-            </dl>
-        </div>
-    }
-}
-
-/// The curves and their table.
-fn curves_part(plan: &Plan, sampled: &Sampled, at: (Method, usize), units: Units) -> Html {
-    let t = screen();
-    let (head, fan) = curves::charts(plan, sampled, units, at);
-    let rows = curves::table(plan, sampled, units, at.0);
-    html! {
-        <section class="part curves">
-            <h2>{ t.curves }</h2>
-            <p class="part__note">{ t.curves_note }</p>
-            <Chart ..head />
-            <Chart ..fan />
-            <details class="more">
-                <summary>{ t.table }</summary>
-                { table(rows, &curves::drawn(at.0), units) }
-            </details>
-        </section>
-    }
-}
-
-fn table(rows: Vec<Row>, methods: &[Method], units: Units) -> Html {
-    let t = screen();
-    html! {
-        <div class="table" tabindex="0" role="region" aria-label={t.table}>
-            <table>
-                <thead>
-                    <tr>
-                        <th scope="col" rowspan="2">{ t.outdoor }</th>
-                        { for methods.iter().map(|method| html! { <th scope="colgroup" colspan="2">{ words().method(*method).name }</th> }) }
-                    </tr>
-                    <tr>
-                        { for methods.iter().map(|_| html! { <>
-                            <th scope="col">{ ladder::pressure_unit(units) }</th><th scope="col">{ t.fan }</th>
-                        </> }) }
-                    </tr>
-                </thead>
-                <tbody>
-                    { for rows.into_iter().map(|row| html! {
-                        <tr>
-                            <th scope="row">{ row.outdoor }</th>
-                            { for row.methods.into_iter().map(|(head, fan)| html! { <><td>{ head }</td><td>{ fan }</td></> }) }
-                        </tr>
+    let short = !found.of(read.method).holds;
+    let sentence = ladder::sentence(plan, found, read, units);
+    match read.beside {
+        // The table says to the eye what the sentence says to the ear, once each.
+        Some(beside) => html! {
+            <div class="answer">
+                <p class="unseen" aria-live="polite">{ sentence }</p>
+                { both(plan, found, (read.method, beside), units) }
+            </div>
+        },
+        None => html! {
+            <div class="answer" aria-live="polite">
+                <p class={classes!("answer__sentence", short.then_some("answer__sentence--short"))}>{ sentence }</p>
+                <dl>
+                    { for ladder::answers(plan, found, read.method, units).into_iter().map(|(name, value)| html! {
+                        <div><dt>{ name }</dt><dd>{ value }</dd></div>
                     }) }
-                </tbody>
-            </table>
-        </div>
+                </dl>
+            </div>
+        },
+    }
+}
+
+/// What a rung answers for two methods, column by column.
+fn both(plan: &Plan, rung: &Rung, methods: (Method, Method), units: Units) -> Html {
+    let t = words().pictures();
+    let name = |method| words().method(method).name;
+    html! {
+        <table class="answer__both">
+            <thead>
+                <tr>
+                    <th scope="col">{ (t.read_at)(&ladder::outdoor(plan, rung, units)) }</th>
+                    <th scope="col">{ name(methods.0) }</th>
+                    <th scope="col">{ name(methods.1) }</th>
+                </tr>
+            </thead>
+            <tbody>
+                { for ladder::both_answers(plan, rung, methods, units).into_iter().map(|(name, values)| html! {
+                    <tr>
+                        <th scope="row">{ name }</th>
+                        { for values.into_iter().map(|value| html! { <td>{ value.unwrap_or_else(|| t.no_value.to_owned()) }</td> }) }
+                    </tr>
+                }) }
+            </tbody>
+        </table>
     }
 }

@@ -10,14 +10,15 @@ use winterset_words::{Units, screen};
 use yew::prelude::*;
 
 use super::nowhere::Nowhere;
-use super::sites::name_or;
 use crate::components::field::{Choose, Number, Round, Words};
+use crate::components::from_phone::FromPhone;
 use crate::components::go::Go;
 use crate::components::head::Head;
 use crate::components::refrigerant::RefrigerantRow;
 use crate::route::Route;
 use crate::store::{Act, ShelfHandle, use_shelf};
 use crate::view::fields::{self, ESSENTIALS, REST};
+use crate::view::name_or;
 use crate::view::plan::{self, Planned};
 use crate::view::words;
 
@@ -130,6 +131,8 @@ impl Form {
         match (field, kind_of(field)) {
             (Field::Refrigerant, _) => self.refrigerant(),
             (Field::CoolingCapacity, _) => self.load(),
+            (Field::FlowCoefficients | Field::PowerCoefficients, _) => self.text(field),
+            (Field::Elevation, _) => self.elevation(),
             (_, None) => self.choice(field),
             (_, Some(_)) => self.number(field),
         }
@@ -155,6 +158,30 @@ impl Form {
             <Number key={field.key()} round={self.round(field)} text={self.typed(field)} units={fields::units_of(kind)}
                 {unit} signed={fields::is_signed(kind)} {edit} {choose} />
         }
+    }
+
+    fn text(&self, field: Field) -> Html {
+        let edit = self.edit(move |system, typed| system.set(field, Entry::new(typed)));
+        html! { <Words key={field.key()} round={self.round(field)} text={self.typed(field)} lines=true {edit} /> }
+    }
+
+    /// The elevation, which the phone itself may know.
+    fn elevation(&self) -> Html {
+        let field = Field::Elevation;
+        let units = self.units;
+        let token = fields::unit_beside(&self.system, field, Kind::Elevation, units);
+        let fill = {
+            let token = token.clone();
+            self.edit(move |system, typed| {
+                system.set(field, Entry::with_unit(typed, token.clone()));
+            })
+        };
+        let take = fill.reform(move |elevation| fields::typed_elevation(elevation, &token, units));
+        let write = Callback::from(move |span| fields::elevation(span, units));
+        html! { <>
+            { self.number(field) }
+            <FromPhone text={self.typed(field)} {write} {take} />
+        </> }
     }
 
     fn refrigerant(&self) -> Html {

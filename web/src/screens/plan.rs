@@ -9,10 +9,10 @@ use yew::prelude::*;
 use yew_router::prelude::*;
 
 use super::nowhere::Nowhere;
-use super::sites::name_or;
 use crate::components::advice::AdvicePart;
 use crate::components::cautions::Cautions;
 use crate::components::confirm::Confirm;
+use crate::components::cycle::CyclePart;
 use crate::components::go::Go;
 use crate::components::head::Head;
 use crate::components::icon::{Icon, Sketch};
@@ -23,6 +23,7 @@ use crate::components::verdict::VerdictBlock;
 use crate::components::winter::Winter;
 use crate::route::Route;
 use crate::store::{Act, use_shelf};
+use crate::view::name_or;
 use crate::view::plan::{Held, Planned};
 use crate::view::sheet::Writer;
 use crate::view::{fields, plan, words};
@@ -193,6 +194,10 @@ fn whole(plan: &Plan, planned: &Planned, system: &System, here: &Here, units: Un
                 { sheet(writer.need()) }
                 <h3 class="step">{ t.hold_limits }</h3>
                 { sheet(writer.hold()) }
+                if let Some((name, limits)) = writer.hold_at_lowest_load() {
+                    <h3 class="step">{ name }</h3>
+                    { sheet(limits) }
+                }
                 <h3 class="step">{ (t.cycled)(words().method(Method::OnOff).name) }</h3>
                 { sheet(vec![writer.on_off()]) }
             </section>
@@ -200,6 +205,7 @@ fn whole(plan: &Plan, planned: &Planned, system: &System, here: &Here, units: Un
                 <h2>{ t.known_point }</h2>
                 { sheet(writer.known_point()) }
             </section>
+            <CyclePart plan={Held(planned.clone())} {units} />
             </div>
         </div>
         <AdvicePart system={system.clone()} plan={Held(planned.clone())} {units} input={{

@@ -9,7 +9,6 @@ use yew::prelude::*;
 use yew_router::prelude::*;
 
 use super::nowhere::Nowhere;
-use super::sites::name_or;
 use crate::components::field::Choose;
 use crate::components::field::Round;
 use crate::components::head::Head;
@@ -17,6 +16,7 @@ use crate::components::value::Value;
 use crate::components::verdict::VerdictBlock;
 use crate::route::Route;
 use crate::store::{Act, id, use_shelf};
+use crate::view::name_or;
 use crate::view::{fields, plan, words};
 
 /// Properties of [`Share`].

@@ -8,14 +8,15 @@ use yew::prelude::*;
 use yew_router::prelude::*;
 
 use super::nowhere::Nowhere;
-use super::sites::name_or;
 use crate::components::confirm::Confirm;
 use crate::components::field::{Round, Words};
 use crate::components::go::Go;
 use crate::components::head::Head;
 use crate::components::icon::{Icon, Sketch};
+use crate::components::shared_bank::SharedBankPart;
 use crate::route::Route;
 use crate::store::{Act, id, use_shelf};
+use crate::view::name_or;
 use crate::view::plan::headline;
 
 /// Properties of [`SiteScreen`].
@@ -96,6 +97,7 @@ pub fn SiteScreen(props: &SiteProps) -> Html {
                     <button type="button" class="button button--first" onclick={add}>{ t.add_system }</button>
                 </div>
             </section>
+            <SharedBankPart systems={site.systems.clone()} {units} />
             <section class="part">
                 <Confirm act={t.remove_site_act} question={(t.remove_site)(&name_or(&site.name, t.unnamed_site))} done={remove} />
             </section>

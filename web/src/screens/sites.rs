@@ -11,6 +11,7 @@ use crate::components::icon::{Icon, Sketch};
 use crate::offline::Offline;
 use crate::route::Route;
 use crate::store::{Act, demo, id, use_shelf};
+use crate::view::name_or;
 
 /// The start screen.
 #[component]
@@ -73,10 +74,4 @@ pub fn Sites() -> Html {
             }
         </main>
     }
-}
-
-/// A name, or the word for a thing that has none yet.
-pub fn name_or(name: &str, otherwise: &str) -> AttrValue {
-    let name = name.trim();
-    AttrValue::from(if name.is_empty() { otherwise } else { name }.to_owned())
 }

@@ -3,18 +3,18 @@
 use winterset_calc::{Method, Plan, Quantity};
 use winterset_profile::Kind;
 use winterset_words::{Units, mark, screen, symbol};
-use yew::AttrValue;
+use yew::{AttrValue, Callback};
 
-use super::ladder::{Sampled, pressure_unit};
+use super::ladder::{Read, Sampled, pressure_unit};
 use super::sheet::Writer;
 use super::words;
-use crate::components::chart::{ChartProps, Curve, Mark, Stroke, Tick};
+use crate::components::chart::{ChartProps, Curve, Mark, Marker, Stroke, Tick};
 use crate::components::scale::Scale;
 
-/// The methods that are drawn for a chosen one: beside it, no control at all and, where it is another, speed control.
-pub fn drawn(chosen: Method) -> Vec<Method> {
+/// The methods that are drawn: those that are read and, for comparison, no control at all; beside a lone one, speed control too.
+pub fn drawn(read: Read) -> Vec<Method> {
     let mut drawn = vec![Method::FullFan];
-    for method in [Method::SpeedControl, chosen] {
+    for method in [read.beside.unwrap_or(Method::SpeedControl), read.method] {
         if !drawn.contains(&method) {
             drawn.push(method);
         }
@@ -22,9 +22,11 @@ pub fn drawn(chosen: Method) -> Vec<Method> {
     drawn
 }
 
-fn stroke(method: Method, chosen: Method) -> Stroke {
-    if method == chosen {
+fn stroke(method: Method, read: Read) -> Stroke {
+    if method == read.method {
         Stroke::Solid
+    } else if read.beside == Some(method) {
+        Stroke::Dashed
     } else if method == Method::FullFan {
         Stroke::Dotted
     } else {
@@ -32,12 +34,66 @@ fn stroke(method: Method, chosen: Method) -> Stroke {
     }
 }
 
-/// Head pressure and fan speed along outdoor temperature; with the chosen method and the rung that is being read.
+/// Where the marker stands for a rung of the ladder: places run from cold to warm.
+pub fn place_of(sampled: &Sampled, rung: usize) -> usize {
+    sampled
+        .places
+        .iter()
+        .rev()
+        .position(|at| *at == rung as f64)
+        .unwrap_or_default()
+}
+
+/// What the curves read at one place.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Reading {
+    /// Where, in a few words.
+    pub place: String,
+    /// Each method with what it does there.
+    pub methods: Vec<(&'static str, String)>,
+}
+
+/// What the curves read at a place of the marker.
+pub fn reading(plan: &Plan, sampled: &Sampled, units: Units, (read, at): (Read, usize)) -> Reading {
+    let t = words().pictures();
+    let writer = Writer::new(plan, units);
+    let place = sampled.places.iter().rev().nth(at).copied();
+    let rung = sampled.samples.iter().rev().nth(at);
+    Reading {
+        place: (t.read_at)(&outdoor_at(sampled, units, place.unwrap_or_default())),
+        methods: rung
+            .into_iter()
+            .flat_map(|rung| {
+                drawn(read)
+                    .into_iter()
+                    .rev()
+                    .map(move |method| (rung, method))
+            })
+            .map(|(rung, method)| {
+                let point = rung.of(method);
+                let head = writer.show(Quantity::Pressure(point.pressure));
+                let fan = writer.show(Quantity::Ratio(point.fan_speed_fraction));
+                (
+                    words().method(method).name,
+                    (t.reads)(&head.to_string(), &fan.to_string()),
+                )
+            })
+            .collect(),
+    }
+}
+
+/// Outdoor temperature at a place on the ladder, as finely as the marker moves.
+fn outdoor_at(sampled: &Sampled, units: Units, at: f64) -> String {
+    let unit = symbol(units.unit(Kind::Temperature));
+    format!("{}\u{a0}{unit}", mark(sampled.outdoor.number(at)))
+}
+
+/// Head pressure and fan speed along outdoor temperature; with the methods that are read and the place of the marker.
 pub fn charts(
     plan: &Plan,
     sampled: &Sampled,
     units: Units,
-    (chosen, here): (Method, usize),
+    (read, at): (Read, usize),
 ) -> (ChartProps, ChartProps) {
     let t = screen();
     let writer = Writer::new(plan, units);
@@ -63,7 +119,7 @@ pub fn charts(
         let samples = sampled.places.iter().zip(&sampled.samples).rev();
         Curve {
             name: words().method(method).name.into(),
-            stroke: stroke(method, chosen),
+            stroke: stroke(method, read),
             points: samples
                 .map(|(at, rung)| (outdoor.number(*at), value(rung.of(method))))
                 .collect(),
@@ -72,12 +128,12 @@ pub fn charts(
     };
     let need = pressure(plan.need.pressure.value);
     let heads = sampled.samples.iter().flat_map(|rung| {
-        drawn(chosen)
+        drawn(read)
             .into_iter()
             .map(|method| pressure(rung.of(method).pressure))
     });
     let (head_scale, head_ticks) = Scale::round(heads.chain([need]), 5);
-    let limit = plan.hold.of(chosen).value;
+    let limit = plan.hold.of(read.method).value;
     let posts: Vec<Mark> = [
         (temperature(limit), t.hold_limit, "post-hold"),
         (temperature(plan.input.outdoor_low), t.site_low, "post-low"),
@@ -89,12 +145,17 @@ pub fn charts(
         name: name.into(),
         class,
     })
-    .chain([Mark {
-        at: outdoor.number(here as f64),
-        name: "".into(),
-        class: "post-here",
-    }])
     .collect();
+    let marker = Marker {
+        ask: words().pictures().marker.into(),
+        places: sampled
+            .places
+            .iter()
+            .rev()
+            .map(|at| outdoor_at(sampled, units, *at).into())
+            .collect(),
+        at,
+    };
     let across = format!("{}, {}", t.outdoor, symbol(units.unit(Kind::Temperature)));
     let head = ChartProps {
         summary: (t.head_summary)(
@@ -113,7 +174,7 @@ pub fn charts(
             .into_iter()
             .map(|tick| (tick, mark(tick).into()))
             .collect(),
-        curves: drawn(chosen)
+        curves: drawn(read)
             .into_iter()
             .map(|method| {
                 let mut drawn = curve(method, &|point| pressure(point.pressure));
@@ -135,6 +196,8 @@ pub fn charts(
             class: "level-need",
         }],
         posts: posts.clone(),
+        marker: marker.clone(),
+        read: Callback::noop(),
     };
     let percent = |share: f64| (share * 100.0, AttrValue::from(mark(share * 100.0)));
     let fan = ChartProps {
@@ -150,12 +213,14 @@ pub fn charts(
         x_ticks,
         y: Scale::new(0.0, 105.0),
         y_ticks: [0.0, 0.25, 0.5, 0.75, 1.0].map(percent).to_vec(),
-        curves: drawn(chosen)
+        curves: drawn(read)
             .into_iter()
             .map(|method| curve(method, &|point| 100.0 * point.fan_speed_fraction))
             .collect(),
         levels: Vec::new(),
         posts,
+        marker,
+        read: Callback::noop(),
     };
     (head, fan)
 }
@@ -170,14 +235,14 @@ pub struct Row {
 }
 
 /// The rungs as a table.
-pub fn table(plan: &Plan, sampled: &Sampled, units: Units, chosen: Method) -> Vec<Row> {
+pub fn table(plan: &Plan, sampled: &Sampled, units: Units, read: Read) -> Vec<Row> {
     let writer = Writer::new(plan, units);
     sampled
         .rungs
         .iter()
         .map(|rung| Row {
-            outdoor: writer.brief(rung.of(chosen).outdoor),
-            methods: drawn(chosen)
+            outdoor: writer.brief(rung.of(read.method).outdoor),
+            methods: drawn(read)
                 .into_iter()
                 .map(|method| {
                     let point = rung.of(method);

@@ -1,9 +1,11 @@
 //! The inputs as questions: what is essential, which units can stand beside an answer, and what a blank is taken to be.
 
-use uom::si::f64::Pressure;
-use winterset_calc::input::{Bearing, Duty, Metering, MotorKind, Sensing};
+use uom::si::f64::{Length, Pressure};
+use winterset_calc::input::{
+    Bearing, BelowMinimum, Defrost, Duty, Metering, MotorKind, Reversing, Sensing, SheetUnits,
+};
 use winterset_calc::refrigerant::Refrigerant;
-use winterset_calc::{Basis, Field};
+use winterset_calc::{Basis, Field, Quantity};
 use winterset_profile::{Assumed, Kind, System, Unit, kind_of};
 use winterset_words::{Units, screen, symbol};
 use yew::AttrValue;
@@ -23,7 +25,7 @@ pub const ESSENTIALS: [Field; 7] = [
 ];
 
 /// Everything else, in the order in which it is found on the way from the nameplate to the roof.
-pub const REST: [Field; 24] = [
+pub const REST: [Field; 33] = [
     Field::OverAmbient,
     Field::KnownOutdoor,
     Field::Evaporating,
@@ -35,6 +37,7 @@ pub const REST: [Field; 24] = [
     Field::Airflow,
     Field::Sensing,
     Field::ThrottlingRange,
+    Field::BelowMinimum,
     Field::CompressorLowest,
     Field::IdleAirflow,
     Field::Subcooling,
@@ -45,6 +48,14 @@ pub const REST: [Field; 24] = [
     Field::LiquidLift,
     Field::LiquidDiameter,
     Field::FullLoad,
+    Field::LowestLoad,
+    Field::Defrost,
+    Field::HeatReclaim,
+    Field::ReversingValve,
+    Field::FlowCoefficients,
+    Field::PowerCoefficients,
+    Field::SheetUnits,
+    Field::SheetSuperheat,
     Field::FanPower,
     Field::Recirculation,
     Field::Dirt,
@@ -57,6 +68,13 @@ fn keys(field: Field) -> Vec<&'static str> {
         Field::Metering => Metering::ALL.iter().map(|choice| choice.key()).collect(),
         Field::Motor => MotorKind::ALL.iter().map(|choice| choice.key()).collect(),
         Field::Bearing => Bearing::ALL.iter().map(|choice| choice.key()).collect(),
+        Field::Defrost => Defrost::ALL.iter().map(|choice| choice.key()).collect(),
+        Field::BelowMinimum => BelowMinimum::ALL
+            .iter()
+            .map(|choice| choice.key())
+            .collect(),
+        Field::ReversingValve => Reversing::ALL.iter().map(|choice| choice.key()).collect(),
+        Field::SheetUnits => SheetUnits::ALL.iter().map(|choice| choice.key()).collect(),
         Field::Sensing => Sensing::ALL.iter().map(|choice| choice.key()).collect(),
         _ => Vec::new(),
     }
@@ -162,4 +180,35 @@ pub fn value(system: &System, field: Field, units: Units) -> Option<(String, Bas
         )
     };
     Some((text, Basis::Entered))
+}
+
+/// An elevation as written.
+pub fn elevation(elevation: Length, units: Units) -> String {
+    units
+        .show(&Quantity::Elevation(elevation), Pressure::default())
+        .to_string()
+}
+
+/// An elevation as a person would type it beside a unit: whole, since nothing knows it finer.
+pub fn typed_elevation(elevation: Length, token: &str, units: Units) -> String {
+    let unit = Unit::parse(Kind::Elevation, token).unwrap_or_else(|| units.unit(Kind::Elevation));
+    let number = unit.number(&Quantity::Elevation(elevation), Pressure::default());
+    format!("{:.0}", number.round() + 0.0)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use uom::si::length::meter;
+
+    #[test]
+    fn an_elevation_is_typed_in_the_unit_that_stands_beside_it() {
+        // One foot is 0.3048 m (NIST SP 811).
+        let typed =
+            |metres, token| typed_elevation(Length::new::<meter>(metres), token, Units::default());
+        assert_eq!(typed(1889.76, "ft"), "6200");
+        assert_eq!(typed(1889.76, "m"), "1890");
+        assert_eq!(typed(-3.4, "m"), "-3");
+        assert_eq!(typed(-0.2, "m"), "0");
+    }
 }

@@ -8,7 +8,8 @@ use winterset_words::{Units, mark, screen, symbol};
 
 use super::outdoor::Outdoor;
 use super::sheet::Writer;
-use crate::components::ladder::{self, Picture, Pointer, Sample, Stretch};
+use super::words;
+use crate::components::ladder::{self, Panel, Picture, Pointer, Sample, Stretch};
 use crate::components::scale::Scale;
 
 /// Every method at every sample and every rung of a stretch of outdoor temperature.
@@ -83,7 +84,7 @@ enum FanDoes {
 impl FanDoes {
     fn at(plan: &Plan, method: Method, point: &Point) -> Self {
         const NEAR: f64 = 1e-6;
-        if method.is_modulated() {
+        if method.is_modulated() && point.swing.is_none() {
             let output = point.output.map_or(1.0, |output| output.fraction);
             return if output >= 1.0 - NEAR {
                 FanDoes::Full
@@ -117,31 +118,30 @@ impl FanDoes {
     }
 }
 
-/// The drawing of one method.
-pub fn picture(plan: &Plan, sampled: &Sampled, method: Method, units: Units, now: &str) -> Picture {
+/// What is read along the ladder: a method, and the one beside it.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Read {
+    /// The method.
+    pub method: Method,
+    /// The one beside it.
+    pub beside: Option<Method>,
+}
+
+impl Read {
+    /// The methods in their order.
+    pub fn methods(self) -> impl Iterator<Item = Method> {
+        [self.method].into_iter().chain(self.beside)
+    }
+}
+
+/// The drawing of one method, or of two side by side.
+pub fn picture(plan: &Plan, sampled: &Sampled, read: Read, units: Units, now: &str) -> Picture {
     let t = screen();
     let writer = Writer::new(plan, units);
     let outdoor = &sampled.outdoor;
     let temperature =
         |quantity| units.number(&Quantity::Temperature(quantity), plan.atmosphere.value);
     let pressure = |quantity| units.number(&Quantity::Pressure(quantity), plan.atmosphere.value);
-    let samples: Vec<Sample> = sampled
-        .places
-        .iter()
-        .zip(&sampled.samples)
-        .map(|(at, rung)| {
-            let point = rung.of(method);
-            Sample {
-                at: *at,
-                fan: point.fan_speed_fraction,
-                head: pressure(point.pressure),
-                swing: point
-                    .swing
-                    .map(|(low, high)| (pressure(low), pressure(high))),
-                holds: point.holds,
-            }
-        })
-        .collect();
     let need = pressure(plan.need.pressure.value);
     // One scale for every method, so that changing the method moves only what the method changes.
     let all = sampled
@@ -150,7 +150,6 @@ pub fn picture(plan: &Plan, sampled: &Sampled, method: Method, units: Units, now
         .flat_map(|rung| Method::ALL.map(|method| pressure(rung.of(method).pressure)));
     let (scale, ticks) = Scale::round(all.chain([need]), 3);
     let place = |number: f64| Some(outdoor.place(number)).filter(|at| outdoor.holds(*at));
-    let limit = plan.hold.of(method).value;
     let low = plan.input.outdoor_low;
     Picture {
         rungs: outdoor
@@ -159,12 +158,25 @@ pub fn picture(plan: &Plan, sampled: &Sampled, method: Method, units: Units, now
             .zip(&sampled.rungs)
             .map(|(temperature, rung)| ladder::Rung {
                 name: writer.brief(temperature).into(),
-                sentence: sentence(plan, rung, method, units).into(),
-                holds: rung.of(method).holds,
+                sentence: sentence(plan, rung, read, units).into(),
+                holds: rung.of(read.method).holds,
             })
             .collect(),
-        stretches: stretches(plan, sampled, method),
-        samples,
+        panels: read
+            .methods()
+            .map(|method| {
+                let limit = plan.hold.of(method).value;
+                Panel {
+                    name: words().method(method).name.into(),
+                    samples: samples(sampled, method, &pressure),
+                    stretches: stretches(plan, sampled, method),
+                    hold: place(temperature(limit)).map(|at| Pointer {
+                        at,
+                        name: (t.holds_to)(&writer.brief(limit)).into(),
+                    }),
+                }
+            })
+            .collect(),
         need,
         need_name: t.need.into(),
         pressure: scale,
@@ -172,10 +184,6 @@ pub fn picture(plan: &Plan, sampled: &Sampled, method: Method, units: Units, now
             .into_iter()
             .map(|tick| (tick, mark(tick).into()))
             .collect(),
-        hold: place(temperature(limit)).map(|at| Pointer {
-            at,
-            name: (t.holds_to)(&writer.brief(limit)).into(),
-        }),
         low: Pointer {
             at: outdoor.place(temperature(low)),
             name: t.site_low.into(),
@@ -194,6 +202,31 @@ pub fn picture(plan: &Plan, sampled: &Sampled, method: Method, units: Units, now
                 name: t.now.into(),
             }),
     }
+}
+
+/// What is drawn of a method at each sample.
+fn samples(
+    sampled: &Sampled,
+    method: Method,
+    pressure: &dyn Fn(uom::si::f64::Pressure) -> f64,
+) -> Vec<Sample> {
+    sampled
+        .places
+        .iter()
+        .zip(&sampled.samples)
+        .map(|(at, rung)| {
+            let point = rung.of(method);
+            Sample {
+                at: *at,
+                fan: point.fan_speed_fraction,
+                head: pressure(point.pressure),
+                swing: point
+                    .swing
+                    .map(|(low, high)| (pressure(low), pressure(high))),
+                holds: point.holds,
+            }
+        })
+        .collect()
 }
 
 /// Neighbouring samples at which the fan does the same.
@@ -221,21 +254,88 @@ fn stretches(plan: &Plan, sampled: &Sampled, method: Method) -> Vec<Stretch> {
         .collect()
 }
 
-/// A rung in a sentence.
-pub fn sentence(plan: &Plan, rung: &Rung, method: Method, units: Units) -> String {
-    let t = screen();
-    let writer = Writer::new(plan, units);
-    let point = rung.of(method);
-    let head = writer.show(Quantity::Pressure(point.pressure)).to_string();
-    let fan = match FanDoes::at(plan, method, point) {
+/// A rung in a sentence, or one a method.
+pub fn sentence(plan: &Plan, rung: &Rung, read: Read, units: Units) -> String {
+    let (t, writer) = (words().pictures(), Writer::new(plan, units));
+    let outdoor = writer.brief(rung.of(read.method).outdoor);
+    let said = |method: Method| {
+        let point = rung.of(method);
+        let head = writer.show(Quantity::Pressure(point.pressure)).to_string();
+        let fan = fan_in_words(plan, method, point, units);
+        (fan, head, point.holds)
+    };
+    let one = |method: Method| {
+        let (fan, head, holds) = said(method);
+        (t.beside_at)(words().method(method).name, &fan, &head, holds)
+    };
+    match read.beside {
+        Some(beside) => (t.both_at)(&outdoor, &one(read.method), &one(beside)),
+        None => {
+            let (fan, head, holds) = said(read.method);
+            (screen().rung)(&outdoor, &fan, &head, holds)
+        }
+    }
+}
+
+/// The outdoor temperature of a rung, as written.
+pub fn outdoor(plan: &Plan, rung: &Rung, units: Units) -> String {
+    Writer::new(plan, units).brief(rung.of(Method::FullFan).outdoor)
+}
+
+/// What the fan does at a point, with the share where it says something.
+fn fan_in_words(plan: &Plan, method: Method, point: &Point, units: Units) -> String {
+    match FanDoes::at(plan, method, point) {
         does @ (FanDoes::Full | FanDoes::Off | FanDoes::Minimum) => does.word().to_owned(),
         does => format!(
             "{} {}",
             does.word(),
-            writer.show(Quantity::Ratio(point.fan_speed_fraction))
+            Writer::new(plan, units).show(Quantity::Ratio(point.fan_speed_fraction))
         ),
-    };
-    (t.rung)(&writer.brief(point.outdoor), &fan, &head, point.holds)
+    }
+}
+
+/// What a rung answers for two methods: how the fan and head pressure stand, then each name once, in the order of the first, with the value of each where it has one.
+pub fn both_answers(
+    plan: &Plan,
+    rung: &Rung,
+    (first, second): (Method, Method),
+    units: Units,
+) -> Vec<(&'static str, [Option<String>; 2])> {
+    let t = words().pictures();
+    let both = |of: &dyn Fn(Method) -> String| [Some(of(first)), Some(of(second))];
+    let mut rows = vec![
+        (
+            t.against,
+            both(&|method| {
+                let holds = rung.of(method).holds;
+                if holds { t.holds } else { t.falls_short }.to_owned()
+            }),
+        ),
+        (
+            screen().fan,
+            both(&|method| fan_in_words(plan, method, rung.of(method), units)),
+        ),
+    ];
+    rows.extend(
+        answers(plan, rung, first, units)
+            .into_iter()
+            .map(|(name, value)| (name, [Some(value), None])),
+    );
+    // What the second one has alone stands where it would stand in its own list.
+    let mut next = 2;
+    for (name, value) in answers(plan, rung, second, units) {
+        match rows.iter().position(|(known, _)| *known == name) {
+            Some(at) => {
+                rows[at].1[1] = Some(value);
+                next = at + 1;
+            }
+            None => {
+                rows.insert(next, (name, [None, Some(value)]));
+                next += 1;
+            }
+        }
+    }
+    rows
 }
 
 /// What a rung answers: name, number and unit of each value.

@@ -1,10 +1,11 @@
 //! The settings sheet and the other values of a plan as rows, each with its reason and working.
 
 use uom::si::f64::ThermodynamicTemperature;
+use winterset_calc::advice::ReversingValve;
 use winterset_calc::explain::Working;
 use winterset_calc::input::Sensing;
 use winterset_calc::settings::Drive;
-use winterset_calc::{Basis, Caution, Method, Plan, Quantity};
+use winterset_calc::{Basis, Caution, HoldLimits, Method, Plan, Quantity};
 use winterset_words::{Units, screen};
 
 use super::words;
@@ -55,7 +56,7 @@ impl<'a> Writer<'a> {
             },
             Step {
                 name: t.step_motor,
-                lines: self.motor(),
+                lines: self.motor().into_iter().chain(self.heating()).collect(),
                 cautions: self.cautions(match self.plan.settings.sensing.value {
                     Sensing::CoilTemperature => &[Caution::Mains, Caution::Capacitor],
                     Sensing::LiquidPressure => {
@@ -121,11 +122,25 @@ impl<'a> Writer<'a> {
 
     /// Hold limit of each method.
     pub fn hold(&self) -> Vec<Line> {
+        self.limits(&self.plan.hold)
+    }
+
+    /// The share of the lowest load with the hold limits there; `None` where the compressors run at full load alone.
+    pub fn hold_at_lowest_load(&self) -> Option<(String, Vec<Line>)> {
+        let limits = self.plan.hold_at_lowest_load.as_ref()?;
+        let share = self.show(Quantity::Ratio(self.plan.input.lowest_load.value));
+        Some((
+            (screen().at_lowest_load)(&share.to_string()),
+            self.limits(limits),
+        ))
+    }
+
+    fn limits(&self, hold: &HoldLimits) -> Vec<Line> {
         Method::ALL
             .into_iter()
             .filter(|method| self.plan.applies(*method))
             .map(|method| {
-                let limit = self.plan.hold.of(method);
+                let limit = hold.of(method);
                 let mut line = self.line(
                     method.key(),
                     Quantity::Temperature(limit.value),
@@ -271,6 +286,21 @@ impl<'a> Writer<'a> {
             ));
         }
         lines
+    }
+
+    /// What the fan of a heat pump does in heating.
+    fn heating(&self) -> Option<Line> {
+        let reversing = self.plan.input.reversing_valve;
+        let said = words().heating(ReversingValve::of(reversing.value)?);
+        Some(Line {
+            key: "in-heating".into(),
+            name: screen().in_heating.into(),
+            number: said.name.into(),
+            unit: "".into(),
+            basis: reversing.basis,
+            reason: said.reason.into(),
+            working: None,
+        })
     }
 
     fn cautions(&self, wanted: &[Caution]) -> Vec<(&'static str, &'static str)> {

@@ -3,6 +3,8 @@
 //! In heating the outdoor coil evaporates, and a fan slowed by its temperature would starve it. The controller learns of heating from the reversing
 //! valve's coil, which is energised in one of the two modes. Common practice, no published source.
 
+use crate::input::Reversing;
+
 /// When the reversing valve is energised.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
 pub enum ReversingValve {
@@ -22,6 +24,15 @@ pub enum HeatingFan {
 }
 
 impl ReversingValve {
+    /// The valve of a system; `None` where it only cools.
+    pub fn of(reversing: Reversing) -> Option<Self> {
+        match reversing {
+            Reversing::None => None,
+            Reversing::InCooling => Some(ReversingValve::InCooling),
+            Reversing::InHeating => Some(ReversingValve::InHeating),
+        }
+    }
+
     /// What the fan does with the valve's coil energised or not.
     pub fn fan(self, energised: bool) -> HeatingFan {
         match (self, energised) {

@@ -5,6 +5,7 @@ use uom::si::mass::kilogram;
 use uom::si::power::watt;
 use uom::si::temperature_interval::kelvin as kelvin_interval;
 use uom::si::thermodynamic_temperature::degree_celsius;
+use uom::si::volume::liter;
 
 use crate::flooding::receiver_check;
 use crate::input::{Metering, MotorKind, Sensing};
@@ -114,7 +115,9 @@ impl Plan {
         let receiver: Option<Volume> =
             receiver_check(&self.input.refrigerant, extra, nothing, warmest, None)
                 .ok()
-                .map(|check| check.needed);
+                .map(|check| check.needed)
+                // On days on which nothing is flooded there is nothing to hold.
+                .filter(|needed| *needed > Volume::new::<liter>(0.01));
         Some(Flooding {
             setting: self.need.pressure.value,
             extra_charge: extra,

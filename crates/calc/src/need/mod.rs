@@ -11,7 +11,8 @@ use winterset_refrigerant::{Error, Refrigerant};
 
 use crate::explain::{Explained, Quantity, Rule, Working};
 use crate::field::Field;
-use crate::input::{Input, Metering};
+use crate::input::{Defrost, Input, Metering};
+use crate::part_load::{Extras, HeatReclaim, HotGasDefrost, NeedReason, PartLoadError};
 use crate::problem::{InputError, Problem};
 use crate::system::circuit::Circuit;
 use crate::system::fluid;
@@ -33,6 +34,10 @@ pub enum NeedPart {
     LiquidLine,
     /// The coil ices below it.
     Evaporator,
+    /// Hot gas does not melt the ice below it.
+    HotGasDefrost,
+    /// The heat is not warm enough for its user below it.
+    HeatReclaim,
 }
 
 impl NeedPart {
@@ -43,6 +48,8 @@ impl NeedPart {
             NeedPart::Compressor => "compressor",
             NeedPart::LiquidLine => "liquid_line",
             NeedPart::Evaporator => "evaporator",
+            NeedPart::HotGasDefrost => "hot_gas_defrost",
+            NeedPart::HeatReclaim => "heat_reclaim",
         }
     }
 
@@ -53,6 +60,8 @@ impl NeedPart {
             NeedPart::Compressor => "p_compressor",
             NeedPart::LiquidLine => "p_line",
             NeedPart::Evaporator => "p_evaporator",
+            NeedPart::HotGasDefrost => "p_defrost",
+            NeedPart::HeatReclaim => "p_reclaim",
         }
     }
 }
@@ -155,6 +164,7 @@ pub(crate) fn pressure_need(
     if let Some(pressure) = evaporator_need(input, ice, line).map_err(at(Field::Evaporating))? {
         parts.push((NeedPart::Evaporator, pressure));
     }
+    parts.extend(extra_needs(input)?);
     let mut working = Working::new(Rule::GoverningNeed);
     let (mut governing, mut pressure) = (NeedPart::MeteringDevice, Pressure::default());
     for (part, asked) in &parts {
@@ -174,6 +184,41 @@ pub(crate) fn pressure_need(
         ice,
         flashes,
     })
+}
+
+/// What defrost and heat reclaim ask for.
+fn extra_needs(input: &Input) -> Result<Vec<(NeedPart, Explained<Pressure>)>, InputError> {
+    let extras = Extras {
+        steps: None,
+        defrost: (input.defrost.value == Defrost::HotGas).then(HotGasDefrost::usual),
+        reclaim: input
+            .heat_reclaim
+            .map(|wanted| HeatReclaim { wanted, share: 0.0 }),
+    };
+    let demands = extras
+        .demands(&input.refrigerant)
+        .map_err(|error| InputError {
+            field: match input.heat_reclaim {
+                Some(_) => Field::HeatReclaim,
+                None => Field::Defrost,
+            },
+            problem: match error {
+                PartLoadError::Refrigerant(error) => Problem::Refrigerant(error),
+                PartLoadError::OutOfRange { .. } => Problem::DischargeTooHot,
+            },
+        })?;
+    Ok(demands
+        .needs
+        .iter()
+        .map(|need| {
+            let (part, rule) = match need.reason {
+                NeedReason::HotGasDefrost => (NeedPart::HotGasDefrost, Rule::DefrostNeed),
+                NeedReason::HeatReclaim => (NeedPart::HeatReclaim, Rule::ReclaimNeed),
+            };
+            let working = Working::new(rule).with("T_c", Quantity::Temperature(need.condensing));
+            (part, Explained::new(need.pressure, working))
+        })
+        .collect())
 }
 
 /// Head pressure at which the fully open device just passes what the compressor draws at the superheat it controls for.

@@ -91,7 +91,16 @@ impl<const N: usize> Series<N> {
         tolerance: &[f64; N],
         f: &mut impl FnMut(f64) -> Result<[f64; N], E>,
     ) -> Result<(), E> {
+        // Between ends that are one point there is nothing to follow.
+        if high - low <= 1e-9 {
+            return Ok(());
+        }
         self.halve((low, high), tolerance, DEPTH, f)
+    }
+
+    /// Whether there is no piece.
+    pub(crate) fn is_empty(&self) -> bool {
+        self.pieces.is_empty()
     }
 
     fn halve<E>(

@@ -9,7 +9,7 @@
 
 use winterset_refrigerant::{Error, Refrigerant, State};
 
-use super::compressor::{Compressor, LEAST_VOLUMETRIC_EFFICIENCY, known_stroke};
+use super::compressor::{Compressor, LEAST_VOLUMETRIC_EFFICIENCY, Pattern};
 use super::evaporator::{Evaporator, Passing};
 use super::fluid::{dew, enthalpy, heat_capacity, single, temperature};
 use super::metering::Device;
@@ -47,7 +47,9 @@ pub(crate) struct KnownPoint {
 pub(crate) enum Unfit {
     /// The refrigerant has no state there.
     Refrigerant(Error),
-    /// One stage of compression does not lift that far.
+    /// The discharge would be hotter than the refrigerant's equations reach.
+    Discharge(Error),
+    /// One stage of compression does not lift that far, or the data sheet knows of no flow there.
     Lift,
 }
 
@@ -260,13 +262,20 @@ impl Circuit {
     ///
     /// # Errors
     /// [`Unfit`].
-    pub(crate) fn new(refrigerant: &Refrigerant, known: KnownPoint) -> Result<Self, Unfit> {
+    pub(crate) fn new(
+        refrigerant: &Refrigerant,
+        known: KnownPoint,
+        pattern: Pattern,
+    ) -> Result<Self, Unfit> {
         let high = high_side(refrigerant, known.condensing, known.subcooling)?;
         let boiling = dew(refrigerant, known.evaporating)?;
         let suction_pressure = boiling.pressure.value;
         let suction =
             refrigerant.superheated(&boiling, temperature(known.evaporating + SUPERHEAT))?;
-        let (volumetric, discharge) = known_stroke(refrigerant, &suction, &high.dew)?;
+        let stroke = pattern
+            .stroke(refrigerant, known.evaporating, &suction, &high.dew)
+            .map_err(Unfit::Discharge)?;
+        let (volumetric, discharge) = (stroke.volumetric, stroke.enthalpy);
         if volumetric < LEAST_VOLUMETRIC_EFFICIENCY {
             return Err(Unfit::Lift);
         }
@@ -292,8 +301,8 @@ impl Circuit {
             volumetric,
             wetted: evaporator.wetted(passing, known.evaporating),
         };
-        Ok(Self {
-            compressor: Compressor::passing(flow, &suction, volumetric),
+        let mut circuit = Self {
+            compressor: Compressor::passing(flow, pattern, &stroke),
             evaporator,
             device: Device::new(
                 flow,
@@ -305,7 +314,39 @@ impl Circuit {
             // A whole kelvin of room keeps the search off the edge of the refrigerant's range.
             cut_out: (known.evaporating - CUT_OUT_BELOW).max(lowest + 1.0),
             refrigerant: refrigerant.clone(),
-        })
+        };
+        circuit.cut_out = circuit.coldest_of_sheet(&high)?;
+        Ok(circuit)
+    }
+
+    /// The cut-out, or the coldest evaporating temperature down to which a data sheet still tells a flow, at the known condensing
+    /// temperature and at little lift, in steps of 1 K.
+    fn coldest_of_sheet(&self, known: &HighSide) -> Result<f64, Error> {
+        const LITTLE_LIFT: f64 = 15.0;
+        let tells = |evaporating: f64| -> Result<bool, Error> {
+            let boiling = dew(&self.refrigerant, evaporating)?;
+            let suction = self
+                .refrigerant
+                .superheated(&boiling, temperature(evaporating + SUPERHEAT))?;
+            let near = dew(&self.refrigerant, evaporating + LITTLE_LIFT)?;
+            for head in [&known.dew, &near] {
+                let stroke =
+                    self.compressor
+                        .compress(&self.refrigerant, evaporating, &suction, head)?;
+                if stroke.volumetric <= 0.0 {
+                    return Ok(false);
+                }
+            }
+            Ok(true)
+        };
+        if !self.compressor.is_by_sheet() {
+            return Ok(self.cut_out);
+        }
+        let mut coldest = self.known.evaporating - 1.0;
+        while coldest - 1.0 > self.cut_out && tells(coldest - 1.0)? {
+            coldest -= 1.0;
+        }
+        Ok(coldest.max(self.cut_out))
     }
 
     /// The high side at a condensing temperature.
@@ -344,9 +385,9 @@ impl Circuit {
         let suction = self
             .refrigerant
             .superheated(boiling, temperature(leaving))?;
-        let compressed = self
-            .compressor
-            .compress(&self.refrigerant, &suction, &high.dew)?;
+        let compressed =
+            self.compressor
+                .compress(&self.refrigerant, evaporating, &suction, &high.dew)?;
         if flow.is_none() {
             passing.flow = compressed.flow;
         }

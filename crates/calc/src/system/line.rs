@@ -123,7 +123,7 @@ impl Line {
 
     /// The circuit at a condensing temperature, K; beyond the ends, at the nearer end.
     pub(crate) fn at(&self, condensing: f64) -> Running {
-        let series = if condensing < self.knee {
+        let series = if condensing < self.knee && !self.starved.is_empty() {
             &self.starved
         } else {
             &self.fed

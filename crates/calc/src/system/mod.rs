@@ -6,7 +6,7 @@
 pub(crate) mod balance;
 mod chebyshev;
 pub(crate) mod circuit;
-mod compressor;
+pub(crate) mod compressor;
 mod evaporator;
 pub(crate) mod fluid;
 pub(crate) mod line;

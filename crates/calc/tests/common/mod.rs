@@ -1,5 +1,6 @@
 //! Plausible systems for the tests of laws.
 #![allow(clippy::unwrap_used)] // a broken fixture should stop its test
+#![allow(dead_code)] // each file of tests uses what it needs
 
 use proptest::prelude::*;
 use uom::si::f64::{AngularVelocity, Length, Power, TemperatureInterval, ThermodynamicTemperature};
@@ -7,7 +8,9 @@ use uom::si::{
     angular_velocity::revolution_per_minute, length::meter, power::watt,
     temperature_interval::kelvin as kelvin_interval, thermodynamic_temperature::degree_celsius,
 };
-use winterset_calc::input::{Bearing, Duty, Essentials, Load, Metering, MotorKind, Sensing};
+use winterset_calc::input::{
+    Bearing, BelowMinimum, Duty, Essentials, Load, Metering, MotorKind, Sensing,
+};
 use winterset_calc::refrigerant::Refrigerant;
 use winterset_calc::{Given, Input};
 
@@ -48,6 +51,7 @@ prop_compose! {
         fans in 1_u32..6,
         recirculation in prop::sample::select(vec![0.0, 0.1]),
         dirt in prop::sample::select(vec![0.0, 0.15]),
+        below_minimum in prop::sample::select(BelowMinimum::ALL),
         speed in prop::sample::select(vec![850.0, 1075.0, 1550.0]),
     ) -> Input {
         Input {
@@ -63,6 +67,7 @@ prop_compose! {
             fans: Given::entered(fans),
             recirculation: Given::entered(recirculation),
             dirt: Given::entered(dirt),
+            below_minimum: Given::entered(below_minimum),
             rated_speed: Given::entered(AngularVelocity::new::<revolution_per_minute>(speed)),
             ..Input::assume(
                 Essentials {

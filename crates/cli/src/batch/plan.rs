@@ -3,9 +3,10 @@
 use serde_json::{Map, Value, json};
 use uom::si::f64::ThermodynamicTemperature;
 use uom::si::thermodynamic_temperature::{degree_celsius, kelvin};
+use winterset_calc::advice::ReversingValve;
 use winterset_calc::need::IceLimit;
 use winterset_calc::settings::{Drive, Settings, SettingsNote};
-use winterset_calc::{Curves, Cycle, Method, Plan, Point, Problem, Verdict, Zones};
+use winterset_calc::{Curves, Cycle, HoldLimits, Method, Plan, Point, Problem, Verdict, Zones};
 use winterset_profile::System;
 
 use super::{Outcome, WireError, advice};
@@ -34,15 +35,6 @@ pub fn to(system: &System, outdoor: Option<Vec<ThermodynamicTemperature>>) -> Ou
         .iter()
         .map(|(part, pressure)| (part.key().to_owned(), pressure.value.value.into()))
         .collect();
-    let limits: Map<String, Value> = Method::ALL
-        .iter()
-        .map(|method| {
-            (
-                method.key().to_owned(),
-                plan.hold.of(*method).value.value.into(),
-            )
-        })
-        .collect();
     Ok(json!({
         "pressure_need": {
             "pressure_Pa": plan.need.pressure.value.value,
@@ -53,7 +45,12 @@ pub fn to(system: &System, outdoor: Option<Vec<ThermodynamicTemperature>>) -> Ou
             "flashes_at_known_point": plan.need.flashes,
         },
         "hold_limit_K": plan.hold.of(Method::SpeedControl).value.value,
-        "hold_limits_K": limits,
+        "hold_limits_K": limits_of(&plan.hold),
+        "hold_limits_at_lowest_load_K": plan.hold_at_lowest_load.as_ref().map(limits_of),
+        "in_heating": ReversingValve::of(plan.input.reversing_valve.value).map(|valve| match valve {
+            ReversingValve::InCooling => "full_while_valve_off",
+            ReversingValve::InHeating => "full_while_valve_on",
+        }),
         "verdict": verdict(&plan),
         "design": {
             "outdoor_K": plan.design.outdoor.value.value,
@@ -75,6 +72,12 @@ pub fn to(system: &System, outdoor: Option<Vec<ThermodynamicTemperature>>) -> Ou
         "curves": curves_of(&curves),
         "advice": advice::of(&plan),
     }))
+}
+
+fn limits_of(hold: &HoldLimits) -> Map<String, Value> {
+    let each = hold.iter();
+    each.map(|(method, limit)| (method.key().to_owned(), limit.value.value.into()))
+        .collect()
 }
 
 fn ice(limit: IceLimit) -> Value {

@@ -43,6 +43,14 @@ pub(super) const ADVICE: Advice = Advice {
             method.to_lowercase()
         )
     },
+    shared_bank: "Two circuits on one fan bank",
+    shared_note: "The circuit that needs more air leads; the other gets more than it asked for. Answer each circuit as if all the air were its own.",
+    first_circuit: "First circuit",
+    second_circuit: "Second circuit",
+    shared_rung: |outdoor, leader, fan, other, head| {
+        format!("At {outdoor}: {leader} leads, fans at {fan}; {other} at {head}.")
+    },
+    drawn_down: "Below its need by the other's air.",
     measure_first: |question| format!("Measuring this narrows it most: {question}."),
 };
 

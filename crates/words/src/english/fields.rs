@@ -121,6 +121,39 @@ pub(super) fn field(field: Field) -> FieldWords {
             "Subcooling at the condenser's outlet",
             "Saturation (bubble) at the head pressure, less the temperature of the liquid line at the condenser, when the reading over ambient was taken.",
         ),
+        Field::LowestLoad => (
+            "Lowest share of full load",
+            "The least that the compressors run at, by stages, unloading or speed. The less heat, the sooner head pressure falls: the plan then goes by this share.",
+        ),
+        Field::HeatReclaim => (
+            "Condensing wanted for heat reclaim",
+            "The condensing temperature that whoever uses the heat wants, if the heat is used.",
+        ),
+        Field::Defrost => ("Defrost", "Hot gas needs head pressure to melt ice."),
+        Field::BelowMinimum => (
+            "Below minimum output the fan",
+            "Some controllers keep the fan turning at minimum output, some stop it. A fan that stops holds head pressure further, and lets it saw a little.",
+        ),
+        Field::ReversingValve => (
+            "Reversing valve",
+            "Of a heat pump: in which mode its coil is energised. In heating the outdoor fan runs at full speed, told from this signal.",
+        ),
+        Field::FlowCoefficients => (
+            "Mass flow, ten coefficients",
+            "From the compressor's data sheet (AHRI 540), C1 to C10 parted by blanks. They say how the flow goes with both pressures; the nameplate says how much it is.",
+        ),
+        Field::PowerCoefficients => (
+            "Power, ten coefficients",
+            "From the same sheet, C1 to C10 in watts.",
+        ),
+        Field::SheetUnits => (
+            "Units of the coefficients",
+            "Temperature, mass flow and power as the sheet prints them.",
+        ),
+        Field::SheetSuperheat => (
+            "Superheat that the sheet is rated at",
+            "From the same sheet.",
+        ),
         Field::Recirculation => (
             "Air drawn in again",
             "The share of the condenser's air that it has just blown out: under a roof, in a corner, between two units. The reading over ambient is taken as free of it.",
@@ -159,6 +192,17 @@ pub(super) fn choice(field: Field, key: &str) -> &'static str {
         (Field::Metering, "txv-balanced") => "TXV, balanced port",
         (Field::Metering, "electronic-valve") => "Electronic expansion valve",
         (Field::Metering, "fixed-orifice") => "Fixed orifice or capillary",
+        (Field::Defrost, "other") => "Other, or none",
+        (Field::Defrost, "hot-gas") => "Hot gas",
+        (Field::BelowMinimum, "keeps-turning") => "Keeps turning",
+        (Field::BelowMinimum, "stops") => "Stops",
+        (Field::ReversingValve, "none") => "No heat pump",
+        (Field::ReversingValve, "in-cooling") => "Energised in cooling",
+        (Field::ReversingValve, "in-heating") => "Energised in heating",
+        (Field::SheetUnits, "C-kg/h-W") => "°C, kg/h, W",
+        (Field::SheetUnits, "C-g/s-W") => "°C, g/s, W",
+        (Field::SheetUnits, "C-kg/s-W") => "°C, kg/s, W",
+        (Field::SheetUnits, "F-lb/h-W") => "°F, lb/h, W",
         (Field::Sensing, "coil-temperature") => "Coil temperature",
         (Field::Sensing, "liquid-pressure") => "Liquid-line pressure",
         _ => "Unknown choice",
@@ -168,7 +212,9 @@ pub(super) fn choice(field: Field, key: &str) -> &'static str {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use winterset_calc::input::{Bearing, Duty, Metering, MotorKind, Sensing};
+    use winterset_calc::input::{
+        Bearing, BelowMinimum, Defrost, Duty, Metering, MotorKind, Reversing, Sensing, SheetUnits,
+    };
 
     #[test]
     fn every_choice_has_its_words() {
@@ -188,6 +234,22 @@ mod tests {
             (
                 Field::Metering,
                 Metering::ALL.iter().map(|c| c.key()).collect(),
+            ),
+            (
+                Field::Defrost,
+                Defrost::ALL.iter().map(|c| c.key()).collect(),
+            ),
+            (
+                Field::BelowMinimum,
+                BelowMinimum::ALL.iter().map(|c| c.key()).collect(),
+            ),
+            (
+                Field::ReversingValve,
+                Reversing::ALL.iter().map(|c| c.key()).collect(),
+            ),
+            (
+                Field::SheetUnits,
+                SheetUnits::ALL.iter().map(|c| c.key()).collect(),
             ),
             (
                 Field::Sensing,

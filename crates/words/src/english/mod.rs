@@ -2,6 +2,8 @@
 
 mod advice;
 mod fields;
+mod from_phone;
+mod pictures;
 mod plan;
 mod problems;
 mod rules;
@@ -9,6 +11,7 @@ mod screen;
 mod worksheets;
 
 use uom::si::f64::Pressure;
+use winterset_calc::advice::ReversingValve;
 use winterset_calc::free_cooling::Outcome;
 use winterset_calc::input::{Duty, Sensing};
 use winterset_calc::lever::Change;
@@ -23,8 +26,10 @@ use winterset_profile::{Problem, share::ShareError};
 use winterset_refrigerant::Error;
 
 use crate::advice::{Advice, Ordered};
+use crate::from_phone::FromPhone;
 use crate::language::{FieldWords, Part, RuleWords, Words};
 use crate::numerals::Numerals;
+use crate::pictures::Pictures;
 use crate::screen::Screen;
 use crate::units::Units;
 use crate::worksheets::WorksheetWords;
@@ -110,12 +115,24 @@ impl Words for English {
         }
     }
 
+    fn heating(&self, valve: ReversingValve) -> RuleWords {
+        plan::heating(valve)
+    }
+
     fn method(&self, method: Method) -> RuleWords {
         plan::method(method)
     }
 
     fn worksheets(&self) -> &'static dyn WorksheetWords {
         &English
+    }
+
+    fn phone(&self) -> &'static FromPhone {
+        &from_phone::FROM_PHONE
+    }
+
+    fn pictures(&self) -> &'static Pictures {
+        &pictures::PICTURES
     }
 
     fn advice(&self) -> &'static Advice {

@@ -2,6 +2,7 @@
 
 use uom::si::f64::{Pressure, ThermodynamicTemperature};
 use uom::si::pressure::pascal;
+use winterset_calc::advice::ReversingValve;
 use winterset_calc::input::{MotorKind, Sensing};
 use winterset_calc::need::NeedPart;
 use winterset_calc::settings::SettingsNote;
@@ -122,6 +123,14 @@ pub(super) fn need_part(part: NeedPart) -> RuleWords {
             "The liquid line",
             "Below this head pressure gas forms in it before the metering device. More subcooling, a wider or a shorter line ask for less.",
         ),
+        NeedPart::HotGasDefrost => (
+            "Hot-gas defrost",
+            "Below this head pressure hot gas does not melt the ice.",
+        ),
+        NeedPart::HeatReclaim => (
+            "Heat reclaim",
+            "Below this head pressure the heat is not warm enough for its user.",
+        ),
         NeedPart::Evaporator => (
             "The evaporator",
             "Below this head pressure ice grows on its coil.",
@@ -157,6 +166,20 @@ pub(super) fn sensing(sensing: Sensing) -> RuleWords {
         Sensing::LiquidPressure => (
             "Liquid-line pressure",
             "Transducer on the liquid line at the condenser. This refrigerant glides, or you chose it: pressure does not depend on where a sensor sits.",
+        ),
+    };
+    RuleWords { name, reason }
+}
+
+pub(super) fn heating(valve: ReversingValve) -> RuleWords {
+    let (name, reason) = match valve {
+        ReversingValve::InCooling => (
+            "Full speed while the valve is off",
+            "Take the signal from the reversing valve's coil. Off means heating, and then the outdoor fan runs at full speed. A broken wire looks like heating: head pressure then falls in cooling.",
+        ),
+        ReversingValve::InHeating => (
+            "Full speed while the valve is on",
+            "Take the signal from the reversing valve's coil. On means heating, and then the outdoor fan runs at full speed. A broken wire looks like cooling: the fan then slows in heating and the coil ices.",
         ),
     };
     RuleWords { name, reason }

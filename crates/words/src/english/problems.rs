@@ -2,6 +2,7 @@
 
 use uom::si::f64::Pressure;
 use uom::si::pressure::pascal;
+use winterset_calc::compressor::coefficients::CoefficientError;
 use winterset_calc::{Field, Problem as CalcProblem, Quantity};
 use winterset_profile::share::ShareError;
 use winterset_profile::{Problem, Unit};
@@ -53,6 +54,7 @@ pub(super) fn problem(field: Field, problem: &Problem, units: Units) -> String {
             "Enter either the cooling capacity or the heat rejected, and clear the other."
                 .to_owned()
         }
+        Problem::Coefficients(error) => coefficients(error),
         Problem::Calc(problem) => calc_problem(field, problem, units),
     }
 }
@@ -102,6 +104,12 @@ fn calc_problem(field: Field, problem: &CalcProblem, units: Units) -> String {
         CalcProblem::LineTooThin => {
             "This line takes more pressure than the system has. Enter a larger diameter, or a shorter or lower line.".to_owned()
         }
+        CalcProblem::DischargeTooHot => {
+            "The discharge would be hotter than anything known of the refrigerant. Enter a higher evaporating or a lower condensing temperature.".to_owned()
+        }
+        CalcProblem::SheetWithoutFlow => {
+            "The data sheet gives no flow at the known point. Enter the coefficients in their order, and choose the units that they are printed in.".to_owned()
+        }
         CalcProblem::ReturnAirTooCold { lowest } => format!(
             "Return air must lie above the suction vapour that it heats. Enter at least {}.",
             at_least(Quantity::Temperature(*lowest))
@@ -122,6 +130,29 @@ fn calc_problem(field: Field, problem: &CalcProblem, units: Units) -> String {
             Field::Refrigerant => format!("The properties of this refrigerant fail here: {error}."),
             _ => format!("With this value the refrigerant leaves its range: {error}."),
         },
+    }
+}
+
+fn coefficients(error: &CoefficientError) -> String {
+    match error {
+        CoefficientError::NotANumber { token, place } => format!(
+            "“{}” at place {place} is not a number. Enter ten numbers parted by blanks.",
+            cut(token)
+        ),
+        CoefficientError::Ambiguous { token, place } => format!(
+            "“{}” at place {place} can be read in two ways. Use one comma or one point as decimal mark.",
+            cut(token)
+        ),
+        CoefficientError::NotFinite { name } => {
+            format!("{name} is too large. Enter ten numbers parted by blanks.")
+        }
+        CoefficientError::TooFew { found, missing } => format!(
+            "There are only {found} coefficients here; {missing} is the first one missing. Enter all ten."
+        ),
+        CoefficientError::TooMany { token } => format!(
+            "“{}” is one more than the ten coefficients there are. Enter ten numbers parted by blanks.",
+            cut(token)
+        ),
     }
 }
 

@@ -14,6 +14,10 @@ pub(super) fn rule(rule: Rule) -> RuleWords {
             "Heat rejected",
             "The cooling capacity and the heat of compression on top, at the known point.",
         ),
+        Rule::HeatRejectedBySheet => (
+            "Heat rejected",
+            "The cooling capacity and the compressor's power by its data sheet on top, at the known point.",
+        ),
         Rule::HeatEntered => ("Heat rejected", "As entered, at the known point."),
         Rule::AirflowEntered => ("Airflow", "As entered."),
         Rule::AssumedAirflow => (
@@ -48,6 +52,14 @@ pub(super) fn rule(rule: Rule) -> RuleWords {
         Rule::EvaporatorNeed => (
             "For the evaporator",
             "Below this head pressure the starved coil turns so cold that ice grows on it.",
+        ),
+        Rule::DefrostNeed => (
+            "For hot-gas defrost",
+            "The coil that is defrosted has to condense well above freezing, and the gas has to get there.",
+        ),
+        Rule::ReclaimNeed => (
+            "For heat reclaim",
+            "The temperature that the user of the heat wants.",
         ),
         Rule::GoverningNeed => ("Pressure need", "The needier part sets it."),
         Rule::FullSpeedPressure => (

@@ -167,6 +167,8 @@ pub static SCREEN: Screen = Screen {
     compressor: "compressor",
     trips: "stopped by low pressure",
     working_out: "Being worked out.",
+    in_heating: "In heating",
+    at_lowest_load: |share| format!("At {share} of full load"),
     fan_on: "fan on, share of time",
     fan_share: "fan speed, or time on, %",
     holds_to: |limit| format!("holds to {limit}"),

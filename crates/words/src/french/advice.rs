@@ -44,6 +44,16 @@ pub(super) const ADVICE: Advice = Advice {
             method.to_lowercase()
         )
     },
+    shared_bank: "Deux circuits sur un groupe de ventilateurs",
+    shared_note: "Le circuit qui demande le plus d’air commande\u{a0}; l’autre en reçoit plus qu’il n’en veut. Répondez pour chaque circuit comme si tout l’air était le sien.",
+    first_circuit: "Premier circuit",
+    second_circuit: "Deuxième circuit",
+    shared_rung: |outdoor, leader, fan, other, head| {
+        format!(
+            "À {outdoor}\u{a0}: {leader} commande, ventilateurs à {fan}\u{a0}; {other} à {head}."
+        )
+    },
+    drawn_down: "Sous sa pression nécessaire à cause de l’air de l’autre.",
     measure_first: |question| {
         format!("La mesure qui resserre le plus cette marge\u{a0}: {question}.")
     },

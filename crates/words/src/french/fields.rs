@@ -121,6 +121,39 @@ pub(super) fn field(field: Field) -> FieldWords {
             "Sous-refroidissement à la sortie du condenseur",
             "Saturation (bulle) à la pression de condensation, moins la température de la conduite de liquide au condenseur, lors du relevé de l’écart sur l’air.",
         ),
+        Field::LowestLoad => (
+            "Plus petite part de la pleine charge",
+            "Le moins à quoi tournent les compresseurs, par étages, réduction ou vitesse. Moins il y a de chaleur, plus tôt la pression de condensation tombe\u{a0}: le plan suit alors cette part.",
+        ),
+        Field::HeatReclaim => (
+            "Condensation voulue pour la récupération",
+            "La température de condensation que veut celui qui utilise la chaleur, si elle est utilisée.",
+        ),
+        Field::Defrost => (
+            "Dégivrage",
+            "Le gaz chaud a besoin de pression de condensation pour fondre la glace.",
+        ),
+        Field::BelowMinimum => (
+            "Sous la sortie minimale, le ventilateur",
+            "Certains régulateurs laissent tourner le ventilateur à la sortie minimale, d’autres l’arrêtent. Un ventilateur qui s’arrête tient plus loin dans le froid, et laisse la pression osciller un peu.",
+        ),
+        Field::ReversingValve => (
+            "Vanne d’inversion",
+            "D’une pompe à chaleur\u{a0}: dans quel mode sa bobine est alimentée. En chauffage, le ventilateur extérieur tourne à pleine vitesse, d’après ce signal.",
+        ),
+        Field::FlowCoefficients => (
+            "Débit massique, dix coefficients",
+            "De la fiche du compresseur (AHRI 540), C1 à C10 séparés par des espaces. Ils disent comment le débit suit les deux pressions\u{a0}; la plaque dit combien il vaut.",
+        ),
+        Field::PowerCoefficients => (
+            "Puissance, dix coefficients",
+            "De la même fiche, C1 à C10 en watts.",
+        ),
+        Field::SheetUnits => (
+            "Unités des coefficients",
+            "Température, débit massique et puissance tels que la fiche les imprime.",
+        ),
+        Field::SheetSuperheat => ("Surchauffe nominale de la fiche", "De la même fiche."),
         Field::Recirculation => (
             "Air repris",
             "La part de l’air du condenseur qu’il vient lui-même de souffler\u{a0}: sous un toit, dans un coin, entre deux appareils. L’écart sur l’air est supposé relevé sans elle.",
@@ -159,6 +192,17 @@ pub(super) fn choice(field: Field, key: &str) -> &'static str {
         (Field::Metering, "txv-balanced") => "Thermostatique, orifice équilibré",
         (Field::Metering, "electronic-valve") => "Détendeur électronique",
         (Field::Metering, "fixed-orifice") => "Orifice fixe ou capillaire",
+        (Field::Defrost, "other") => "Autre, ou aucun",
+        (Field::Defrost, "hot-gas") => "Gaz chaud",
+        (Field::BelowMinimum, "keeps-turning") => "Continue de tourner",
+        (Field::BelowMinimum, "stops") => "S’arrête",
+        (Field::ReversingValve, "none") => "Pas de pompe à chaleur",
+        (Field::ReversingValve, "in-cooling") => "Alimentée en froid",
+        (Field::ReversingValve, "in-heating") => "Alimentée en chauffage",
+        (Field::SheetUnits, "C-kg/h-W") => "°C, kg/h, W",
+        (Field::SheetUnits, "C-g/s-W") => "°C, g/s, W",
+        (Field::SheetUnits, "C-kg/s-W") => "°C, kg/s, W",
+        (Field::SheetUnits, "F-lb/h-W") => "°F, lb/h, W",
         (Field::Sensing, "coil-temperature") => "Température de batterie",
         (Field::Sensing, "liquid-pressure") => "Pression de liquide",
         _ => "Choix inconnu",

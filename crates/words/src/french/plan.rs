@@ -1,6 +1,7 @@
 //! Verdict, actions, cautions and remarks of a plan, in French.
 
 use uom::si::f64::ThermodynamicTemperature;
+use winterset_calc::advice::ReversingValve;
 use winterset_calc::input::{MotorKind, Sensing};
 use winterset_calc::need::NeedPart;
 use winterset_calc::settings::SettingsNote;
@@ -127,6 +128,14 @@ pub(super) fn need_part(part: NeedPart) -> RuleWords {
             "La conduite de liquide",
             "Sous cette pression de condensation, du gaz s’y forme avant le détendeur. Plus de sous-refroidissement, une conduite plus large ou plus courte demandent moins.",
         ),
+        NeedPart::HotGasDefrost => (
+            "Le dégivrage par gaz chaud",
+            "Sous cette pression de condensation, le gaz chaud ne fond pas la glace.",
+        ),
+        NeedPart::HeatReclaim => (
+            "La récupération de chaleur",
+            "Sous cette pression de condensation, la chaleur n’est pas assez chaude pour celui qui l’utilise.",
+        ),
         NeedPart::Evaporator => (
             "L’évaporateur",
             "Sous cette pression de condensation, la glace se forme sur sa batterie.",
@@ -159,6 +168,20 @@ pub(super) fn sensing(sensing: Sensing) -> RuleWords {
         Sensing::LiquidPressure => (
             "Pression de liquide",
             "Transmetteur sur la conduite de liquide au condenseur. Ce fluide a du glissement, ou vous l’avez choisi\u{a0}: la pression ne dépend pas de la place du capteur.",
+        ),
+    };
+    RuleWords { name, reason }
+}
+
+pub(super) fn heating(valve: ReversingValve) -> RuleWords {
+    let (name, reason) = match valve {
+        ReversingValve::InCooling => (
+            "Pleine vitesse, vanne hors tension",
+            "Prenez le signal sur la bobine de la vanne d’inversion. Hors tension veut dire chauffage, et le ventilateur extérieur tourne alors à pleine vitesse. Un fil coupé ressemble au chauffage\u{a0}: la pression de condensation tombe alors en froid.",
+        ),
+        ReversingValve::InHeating => (
+            "Pleine vitesse, vanne sous tension",
+            "Prenez le signal sur la bobine de la vanne d’inversion. Sous tension veut dire chauffage, et le ventilateur extérieur tourne alors à pleine vitesse. Un fil coupé ressemble au froid\u{a0}: le ventilateur ralentit alors en chauffage et la batterie givre.",
         ),
     };
     RuleWords { name, reason }

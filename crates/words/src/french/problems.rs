@@ -1,6 +1,7 @@
 //! What is wrong, and what would be right, in French.
 
 use uom::si::f64::Pressure;
+use winterset_calc::compressor::coefficients::CoefficientError;
 use winterset_calc::{Field, Problem as CalcProblem, Quantity};
 use winterset_profile::share::ShareError;
 use winterset_profile::{Problem, Unit};
@@ -59,6 +60,7 @@ pub(super) fn problem(field: Field, problem: &Problem, units: Units) -> String {
             "Saisissez la puissance frigorifique ou la chaleur rejetée, et effacez l’autre."
                 .to_owned()
         }
+        Problem::Coefficients(error) => coefficients(error),
         Problem::Calc(problem) => calc_problem(field, problem, units),
     }
 }
@@ -103,6 +105,12 @@ fn calc_problem(field: Field, problem: &CalcProblem, units: Units) -> String {
         CalcProblem::LineTooThin => {
             "Cette conduite prend plus de pression que le système n’en a. Saisissez un diamètre plus grand, ou une conduite plus courte ou plus basse.".to_owned()
         }
+        CalcProblem::DischargeTooHot => {
+            "Le refoulement serait plus chaud que tout ce qui est connu du fluide. Saisissez une évaporation plus haute ou une condensation plus basse.".to_owned()
+        }
+        CalcProblem::SheetWithoutFlow => {
+            "La fiche ne donne aucun débit au point connu. Saisissez les coefficients dans leur ordre, et choisissez les unités où ils sont imprimés.".to_owned()
+        }
         CalcProblem::ReturnAirTooCold { lowest } => format!(
             "L’air de reprise doit être plus chaud que la vapeur aspirée qu’il réchauffe. Saisissez au moins {}.",
             pen.at_least(Quantity::Temperature(*lowest))
@@ -127,6 +135,29 @@ fn calc_problem(field: Field, problem: &CalcProblem, units: Units) -> String {
                 "Avec cette valeur, le fluide sort de son domaine. Saisissez-en une plus proche de l’habituelle.".to_owned()
             }
         },
+    }
+}
+
+fn coefficients(error: &CoefficientError) -> String {
+    match error {
+        CoefficientError::NotANumber { token, place } => format!(
+            "«\u{a0}{}\u{a0}» à la place {place} n’est pas un nombre. Saisissez dix nombres séparés par des espaces.",
+            cut(token)
+        ),
+        CoefficientError::Ambiguous { token, place } => format!(
+            "«\u{a0}{}\u{a0}» à la place {place} peut se lire de deux façons. Utilisez une virgule ou un point comme signe décimal.",
+            cut(token)
+        ),
+        CoefficientError::NotFinite { name } => {
+            format!("{name} est trop grand. Saisissez dix nombres séparés par des espaces.")
+        }
+        CoefficientError::TooFew { found, missing } => format!(
+            "Il n’y a ici que {found} coefficients\u{a0}; {missing} est le premier qui manque. Saisissez les dix."
+        ),
+        CoefficientError::TooMany { token } => format!(
+            "«\u{a0}{}\u{a0}» est de trop après les dix coefficients. Saisissez dix nombres séparés par des espaces.",
+            cut(token)
+        ),
     }
 }
 

@@ -14,6 +14,10 @@ pub(super) fn rule(rule: Rule) -> RuleWords {
             "Chaleur rejetée",
             "La puissance frigorifique, plus la chaleur de compression, au point connu.",
         ),
+        Rule::HeatRejectedBySheet => (
+            "Chaleur rejetée",
+            "La puissance frigorifique, plus la puissance du compresseur selon sa fiche, au point connu.",
+        ),
         Rule::HeatEntered => ("Chaleur rejetée", "Telle que saisie, au point connu."),
         Rule::AirflowEntered => ("Débit d’air", "Tel que saisi."),
         Rule::AssumedAirflow => (
@@ -51,6 +55,14 @@ pub(super) fn rule(rule: Rule) -> RuleWords {
         Rule::EvaporatorNeed => (
             "Pour l’évaporateur",
             "Sous cette pression de condensation, la batterie mal alimentée devient si froide que la glace s’y forme.",
+        ),
+        Rule::DefrostNeed => (
+            "Pour le dégivrage par gaz chaud",
+            "La batterie à dégivrer doit condenser bien au-dessus du gel, et le gaz doit y parvenir.",
+        ),
+        Rule::ReclaimNeed => (
+            "Pour la récupération de chaleur",
+            "La température que veut celui qui utilise la chaleur.",
         ),
         Rule::GoverningNeed => (
             "Pression nécessaire",

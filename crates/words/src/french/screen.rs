@@ -174,6 +174,8 @@ pub static SCREEN: Screen = Screen {
     compressor: "compresseur",
     trips: "arrêté par basse pression",
     working_out: "Calcul en cours.",
+    in_heating: "En chauffage",
+    at_lowest_load: |share| format!("À {share} de la pleine charge"),
     fan_on: "ventilateur en marche, part du temps",
     fan_share: "vitesse du ventilateur, ou temps de marche, %",
     holds_to: |limit| format!("tient jusqu’à {limit}"),

@@ -8,6 +8,9 @@ pub(super) fn source(english: &'static str) -> &'static str {
         "First law round the cycle; enthalpies from the refrigerant's equation of state" => {
             "Premier principe sur le cycle\u{a0}; enthalpies de l’équation d’état du fluide"
         }
+        "First law round the cycle; AHRI 540 for power and mass flow" => {
+            "Premier principe sur le cycle\u{a0}; AHRI 540 pour la puissance et le débit massique"
+        }
         "Definition of condensing temperature over ambient" => {
             "Définition de l’écart de condensation sur l’air"
         }

@@ -45,6 +45,14 @@ pub(super) const ADVICE: Advice = Advice {
             method.to_lowercase()
         )
     },
+    shared_bank: "Dos circuitos en un grupo de ventiladores",
+    shared_note: "Manda el circuito que necesita más aire; el otro recibe más del que pide. Responda en cada circuito como si todo el aire fuera suyo.",
+    first_circuit: "Primer circuito",
+    second_circuit: "Segundo circuito",
+    shared_rung: |outdoor, leader, fan, other, head| {
+        format!("A {outdoor}: manda {leader}, ventiladores a {fan}; {other} a {head}.")
+    },
+    drawn_down: "Por debajo de su presión necesaria por el aire del otro.",
     measure_first: |question| format!("Lo que más estrecha ese margen es medir esto: {question}."),
 };
 

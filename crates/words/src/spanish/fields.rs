@@ -121,6 +121,39 @@ pub(super) fn field(field: Field) -> FieldWords {
             "Subenfriamiento a la salida del condensador",
             "Saturación (burbuja) a la presión de condensación, menos la temperatura de la línea de líquido junto al condensador, cuando se tomó la lectura sobre el ambiente.",
         ),
+        Field::LowestLoad => (
+            "Parte mínima de la carga plena",
+            "Lo menos a que trabajan los compresores, por etapas, descarga o velocidad. Con menos calor la presión de condensación cae antes: el plan sigue entonces esta parte.",
+        ),
+        Field::HeatReclaim => (
+            "Condensación deseada para recuperar calor",
+            "La temperatura de condensación que pide quien usa el calor, si el calor se usa.",
+        ),
+        Field::Defrost => (
+            "Desescarche",
+            "El gas caliente necesita presión de condensación para fundir el hielo.",
+        ),
+        Field::BelowMinimum => (
+            "Por debajo de la salida mínima el ventilador",
+            "Algunos controladores dejan el ventilador girando a la salida mínima, otros lo paran. Un ventilador que para mantiene la presión con más frío, y la deja oscilar un poco.",
+        ),
+        Field::ReversingValve => (
+            "Válvula inversora",
+            "De una bomba de calor: en qué modo recibe tensión su bobina. En calefacción el ventilador exterior va a velocidad plena, según esta señal.",
+        ),
+        Field::FlowCoefficients => (
+            "Caudal másico, diez coeficientes",
+            "De la hoja de datos del compresor (AHRI 540), C1 a C10 separados por espacios. Dicen cómo va el caudal con ambas presiones; la placa dice cuánto es.",
+        ),
+        Field::PowerCoefficients => (
+            "Potencia, diez coeficientes",
+            "De la misma hoja, C1 a C10 en vatios.",
+        ),
+        Field::SheetUnits => (
+            "Unidades de los coeficientes",
+            "Temperatura, caudal másico y potencia como la hoja los imprime.",
+        ),
+        Field::SheetSuperheat => ("Recalentamiento nominal de la hoja", "De la misma hoja."),
         Field::Recirculation => (
             "Aire recirculado",
             "La parte del aire del condensador que él mismo acaba de expulsar: bajo un techo, en un rincón, entre dos equipos. La lectura sobre el ambiente se toma como libre de ello.",
@@ -159,6 +192,17 @@ pub(super) fn choice(field: Field, key: &str) -> &'static str {
         (Field::Metering, "txv-balanced") => "Termostática, puerto equilibrado",
         (Field::Metering, "electronic-valve") => "Válvula de expansión electrónica",
         (Field::Metering, "fixed-orifice") => "Orificio fijo o capilar",
+        (Field::Defrost, "other") => "Otro, o ninguno",
+        (Field::Defrost, "hot-gas") => "Gas caliente",
+        (Field::BelowMinimum, "keeps-turning") => "Sigue girando",
+        (Field::BelowMinimum, "stops") => "Para",
+        (Field::ReversingValve, "none") => "No es bomba de calor",
+        (Field::ReversingValve, "in-cooling") => "Con tensión en refrigeración",
+        (Field::ReversingValve, "in-heating") => "Con tensión en calefacción",
+        (Field::SheetUnits, "C-kg/h-W") => "°C, kg/h, W",
+        (Field::SheetUnits, "C-g/s-W") => "°C, g/s, W",
+        (Field::SheetUnits, "C-kg/s-W") => "°C, kg/s, W",
+        (Field::SheetUnits, "F-lb/h-W") => "°F, lb/h, W",
         (Field::Sensing, "coil-temperature") => "Temperatura del serpentín",
         (Field::Sensing, "liquid-pressure") => "Presión de la línea de líquido",
         _ => "Opción desconocida",

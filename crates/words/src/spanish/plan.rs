@@ -1,6 +1,7 @@
 //! Verdict, actions, cautions and remarks of a plan, in Spanish.
 
 use uom::si::f64::ThermodynamicTemperature;
+use winterset_calc::advice::ReversingValve;
 use winterset_calc::input::{MotorKind, Sensing};
 use winterset_calc::need::NeedPart;
 use winterset_calc::settings::SettingsNote;
@@ -127,6 +128,14 @@ pub(super) fn need_part(part: NeedPart) -> RuleWords {
             "La línea de líquido",
             "Por debajo de esta presión de condensación se forma gas en ella antes del dispositivo de expansión. Más subenfriamiento o una línea más ancha o más corta piden menos.",
         ),
+        NeedPart::HotGasDefrost => (
+            "El desescarche por gas caliente",
+            "Por debajo de esta presión de condensación el gas caliente no funde el hielo.",
+        ),
+        NeedPart::HeatReclaim => (
+            "La recuperación de calor",
+            "Por debajo de esta presión de condensación el calor no es bastante caliente para quien lo usa.",
+        ),
         NeedPart::Evaporator => (
             "El evaporador",
             "Por debajo de esta presión de condensación se forma hielo en su serpentín.",
@@ -159,6 +168,20 @@ pub(super) fn sensing(sensing: Sensing) -> RuleWords {
         Sensing::LiquidPressure => (
             "Presión de la línea de líquido",
             "Transductor en la línea de líquido junto al condensador. Este refrigerante tiene deslizamiento, o usted lo eligió: la presión no depende del lugar del sensor.",
+        ),
+    };
+    RuleWords { name, reason }
+}
+
+pub(super) fn heating(valve: ReversingValve) -> RuleWords {
+    let (name, reason) = match valve {
+        ReversingValve::InCooling => (
+            "Velocidad plena con la válvula sin tensión",
+            "Tome la señal de la bobina de la válvula inversora. Sin tensión es calefacción, y entonces el ventilador exterior va a velocidad plena. Un cable roto parece calefacción: la presión de condensación cae entonces en refrigeración.",
+        ),
+        ReversingValve::InHeating => (
+            "Velocidad plena con la válvula con tensión",
+            "Tome la señal de la bobina de la válvula inversora. Con tensión es calefacción, y entonces el ventilador exterior va a velocidad plena. Un cable roto parece refrigeración: el ventilador se frena entonces en calefacción y el serpentín se hiela.",
         ),
     };
     RuleWords { name, reason }

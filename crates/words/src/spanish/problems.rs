@@ -1,6 +1,7 @@
 //! What is wrong, and what would be right, in Spanish.
 
 use uom::si::f64::Pressure;
+use winterset_calc::compressor::coefficients::CoefficientError;
 use winterset_calc::{Field, Problem as CalcProblem, Quantity};
 use winterset_profile::share::ShareError;
 use winterset_profile::{Problem, Unit};
@@ -58,6 +59,7 @@ pub(super) fn problem(field: Field, problem: &Problem, units: Units) -> String {
         Problem::EitherOr { .. } => {
             "Introduzca la capacidad frigorífica o el calor rechazado, y borre el otro.".to_owned()
         }
+        Problem::Coefficients(error) => coefficients(error),
         Problem::Calc(problem) => calc_problem(field, problem, units),
     }
 }
@@ -102,6 +104,12 @@ fn calc_problem(field: Field, problem: &CalcProblem, units: Units) -> String {
         CalcProblem::LineTooThin => {
             "Esta línea toma más presión de la que tiene el sistema. Introduzca un diámetro mayor, o una línea más corta o más baja.".to_owned()
         }
+        CalcProblem::DischargeTooHot => {
+            "La descarga sería más caliente que todo lo que se sabe del refrigerante. Introduzca una evaporación más alta o una condensación más baja.".to_owned()
+        }
+        CalcProblem::SheetWithoutFlow => {
+            "La hoja de datos no da caudal en el punto conocido. Introduzca los coeficientes en su orden, y elija las unidades en que están impresos.".to_owned()
+        }
         CalcProblem::ReturnAirTooCold { lowest } => format!(
             "El aire de retorno debe estar por encima del vapor de succión que calienta. Introduzca al menos {}.",
             pen.at_least(Quantity::Temperature(*lowest))
@@ -126,6 +134,29 @@ fn calc_problem(field: Field, problem: &CalcProblem, units: Units) -> String {
                 "Con este valor el refrigerante sale de su rango. Introduzca uno más cercano al habitual.".to_owned()
             }
         },
+    }
+}
+
+fn coefficients(error: &CoefficientError) -> String {
+    match error {
+        CoefficientError::NotANumber { token, place } => format!(
+            "«{}» en el lugar {place} no es un número. Introduzca diez números separados por espacios.",
+            cut(token)
+        ),
+        CoefficientError::Ambiguous { token, place } => format!(
+            "«{}» en el lugar {place} se puede leer de dos maneras. Use una coma o un punto como signo decimal.",
+            cut(token)
+        ),
+        CoefficientError::NotFinite { name } => {
+            format!("{name} es demasiado grande. Introduzca diez números separados por espacios.")
+        }
+        CoefficientError::TooFew { found, missing } => format!(
+            "Aquí hay solo {found} coeficientes; {missing} es el primero que falta. Introduzca los diez."
+        ),
+        CoefficientError::TooMany { token } => format!(
+            "«{}» sobra tras los diez coeficientes que hay. Introduzca diez números separados por espacios.",
+            cut(token)
+        ),
     }
 }
 

@@ -14,6 +14,10 @@ pub(super) fn rule(rule: Rule) -> RuleWords {
             "Calor rechazado",
             "La capacidad frigorífica más el calor de compresión, en el punto conocido.",
         ),
+        Rule::HeatRejectedBySheet => (
+            "Calor rechazado",
+            "La capacidad frigorífica más la potencia del compresor según su hoja de datos, en el punto conocido.",
+        ),
         Rule::HeatEntered => (
             "Calor rechazado",
             "Como se introdujo, en el punto conocido.",
@@ -54,6 +58,14 @@ pub(super) fn rule(rule: Rule) -> RuleWords {
         Rule::EvaporatorNeed => (
             "Para el evaporador",
             "Por debajo de esta presión de condensación el serpentín mal alimentado se enfría tanto que se forma hielo en él.",
+        ),
+        Rule::DefrostNeed => (
+            "Para el desescarche por gas caliente",
+            "El serpentín que se desescarcha debe condensar bien por encima de la congelación, y el gas debe llegar hasta allí.",
+        ),
+        Rule::ReclaimNeed => (
+            "Para la recuperación de calor",
+            "La temperatura que pide quien usa el calor.",
         ),
         Rule::GoverningNeed => ("Presión necesaria", "La determina la parte que más pide."),
         Rule::FullSpeedPressure => (

@@ -174,6 +174,8 @@ pub static SCREEN: Screen = Screen {
     compressor: "compresor",
     trips: "parado por baja presión",
     working_out: "Calculando.",
+    in_heating: "En calefacción",
+    at_lowest_load: |share| format!("Con {share} de la carga plena"),
     fan_on: "ventilador en marcha, parte del tiempo",
     fan_share: "velocidad del ventilador, o tiempo en marcha, %",
     holds_to: |limit| format!("mantiene hasta {limit}"),

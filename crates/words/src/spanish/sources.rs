@@ -8,6 +8,9 @@ pub(super) fn source(english: &'static str) -> &'static str {
         "First law round the cycle; enthalpies from the refrigerant's equation of state" => {
             "Primera ley en el ciclo; entalpías de la ecuación de estado del refrigerante"
         }
+        "First law round the cycle; AHRI 540 for power and mass flow" => {
+            "Primera ley en el ciclo; AHRI 540 para potencia y caudal másico"
+        }
         "Definition of condensing temperature over ambient" => {
             "Definición de la condensación sobre el ambiente"
         }

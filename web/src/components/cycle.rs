@@ -1,0 +1,158 @@
+//! The cycle of a plan on its diagram, what each of its points reads, and the same as a table.
+
+use std::cell::{Cell, RefCell};
+use std::rc::Rc;
+
+use wasm_bindgen_futures::spawn_local;
+use winterset_words::{Units, screen};
+use yew::prelude::*;
+
+use super::choices::Choices;
+use super::diagram::{Diagram, DiagramProps, Which};
+use super::stretches::in_stretches;
+use crate::view::cycle::{self, Drafting, Drawn, Told};
+use crate::view::plan::Held;
+use crate::view::words;
+
+/// Properties of [`CyclePart`].
+#[derive(PartialEq, Properties)]
+pub struct CycleProps {
+    /// The plan.
+    pub plan: Held,
+    /// Units to write in.
+    pub units: Units,
+}
+
+/// The diagram with everything round it.
+#[component]
+pub fn CyclePart(props: &CycleProps) -> Html {
+    let t = words().pictures();
+    let chosen = use_state_eq(|| (0, 0));
+    let drawn = use_drawn(&props.plan);
+    let Ok(plan) = props.plan.0.as_ref() else {
+        return Html::default();
+    };
+    let Some(drawn) = drawn else {
+        return html! { <section class="part waiting"><h2>{ t.diagram }</h2></section> };
+    };
+    let told = cycle::told(plan, &drawn, props.units);
+    // A plan made anew may have one cycle fewer.
+    let (round, state) = (chosen.0.min(told.cycles.len().saturating_sub(1)), chosen.1);
+    let choose = {
+        let chosen = chosen.setter();
+        Callback::from(move |which: Which| chosen.set(which))
+    };
+    let number = |key: String| key.parse::<usize>().unwrap_or_default();
+    let choose_round = choose.reform(move |key| (number(key), state));
+    let choose_state = choose.reform(move |key| (round, number(key)));
+    let names = cycle::state_names();
+    let diagram = DiagramProps {
+        chosen: (round, state),
+        choose,
+        ..told.diagram.clone()
+    };
+    let rounds: Vec<_> = (told.cycles.iter().enumerate())
+        .map(|(index, (name, ..))| (index.to_string().into(), (*name).into()))
+        .collect();
+    let states: Vec<_> = (names.iter().enumerate())
+        .map(|(index, name)| (index.to_string().into(), name.clone().into()))
+        .collect();
+    html! {
+        <section class="part" data-picture="cycle">
+            <h2>{ t.diagram }</h2>
+            <p class="part__note">{ t.diagram_note }</p>
+            { for told.sentences.iter().map(|sentence| html! { <p class="part__note">{ sentence }</p> }) }
+            <Diagram ..diagram />
+            { reading(&told, (round, state), &names) }
+            <Choices name="cycle" ask={t.cycle} quiet=true chosen={round.to_string()} choices={rounds} choose={choose_round} />
+            <Choices name="cycle-state" ask={t.state} quiet=true chosen={state.to_string()} choices={states} choose={choose_state} />
+            <details class="more">
+                <summary>{ screen().table }</summary>
+                { table(&told, &names) }
+            </details>
+        </section>
+    }
+}
+
+/// What the chosen point reads, said again whenever another one is chosen.
+fn reading(told: &Told, (round, state): Which, names: &[String; 4]) -> Html {
+    let found = told.cycles.get(round).and_then(|(_, name, states)| {
+        let values = states.get(state)?;
+        Some((name, names.get(state)?, values))
+    });
+    let Some((name, state, values)) = found else {
+        return Html::default();
+    };
+    html! {
+        <div class="reading" role="status" data-reading="cycle">
+            <p class="reading__place">{ state }</p>
+            <p class="part__note">{ name }</p>
+            <dl>
+                { for cycle::heads().into_iter().zip(values).map(|(head, value)| html! { <div><dt>{ head }</dt><dd>{ value }</dd></div> }) }
+            </dl>
+        </div>
+    }
+}
+
+fn table(told: &Told, names: &[String; 4]) -> Html {
+    let t = words().pictures();
+    html! {
+        <div class="table" tabindex="0" role="region" aria-label={t.diagram}>
+            <table>
+                <thead>
+                    <tr>
+                        <th scope="col">{ t.state }</th>
+                        { for cycle::heads().into_iter().map(|head| html! { <th scope="col">{ head }</th> }) }
+                    </tr>
+                </thead>
+                { for told.cycles.iter().map(|(_, name, states)| html! {
+                    <tbody>
+                        <tr><th scope="rowgroup" colspan="4">{ name }</th></tr>
+                        { for names.iter().zip(states).map(|(name, values)| html! {
+                            <tr>
+                                <th scope="row">{ name }</th>
+                                { for values.iter().map(|value| html! { <td>{ value }</td> }) }
+                            </tr>
+                        }) }
+                    </tbody>
+                }) }
+            </table>
+        </div>
+    }
+}
+
+thread_local! {
+    /// What was drawn last, so that a return to the screen finds it as it was left, at the same height.
+    static LAST: RefCell<Option<(Held, Rc<Drawn>)>> = const { RefCell::new(None) };
+}
+
+/// The cycle and the dome of a plan, made a little at a time after the screen stands; nothing until they are complete.
+#[hook]
+fn use_drawn(plan: &Held) -> Option<Rc<Drawn>> {
+    let complete = use_force_update();
+    let drawn = LAST.with_borrow(|last| {
+        let (before, drawn) = last.as_ref()?;
+        (before == plan).then(|| drawn.clone())
+    });
+    use_effect_with(
+        (plan.clone(), drawn.is_some()),
+        move |(held, is_made): &(Held, bool)| {
+            let gone = Rc::new(Cell::new(false));
+            if !is_made {
+                let (held, stopped) = (held.clone(), gone.clone());
+                spawn_local(async move {
+                    let Ok(plan) = held.0.as_ref() else {
+                        return;
+                    };
+                    let mut drafting = Drafting::of(plan);
+                    if let Some(drawn) = in_stretches(|| drafting.step(plan), &stopped).await {
+                        LAST.set(Some((held.clone(), Rc::new(drawn))));
+                        complete.force_update();
+                    }
+                });
+            }
+            move || gone.set(true)
+        },
+    );
+    drawn
+}
