@@ -35,7 +35,7 @@ impl Numerals {
         out
     }
 
-    /// Fewest figures lost: a comma in front of three digits would be read as thousands by some, so a bound that is to be typed has two.
+    /// Decimals of a bound that a person may type back: a comma in front of three digits parts thousands for some, so there it has two.
     pub(crate) fn typed_decimals(self, decimals: i32) -> i32 {
         match (self.decimal, decimals) {
             (',', 3) => 2,
