@@ -2,8 +2,12 @@
 #![allow(clippy::unwrap_used, clippy::panic)] // a broken step should stop its test
 
 mod answers;
+mod controllers;
 mod hosting;
 mod offline;
+mod paper;
 mod pictures;
+mod sending;
+mod weather;
 mod winter;
 mod worksheets;

@@ -10,6 +10,8 @@ const SHEETS: &[(&str, &str)] = &[
     ("motor-volts", "Motor volts and speed"),
     ("flooding", "Flooding charge"),
     ("liquid-line", "Liquid line"),
+    ("sensors", "Sensors"),
+    ("winter-start", "Winter start"),
     ("units", "Units"),
 ];
 
@@ -190,6 +192,43 @@ async fn each_value_shows_its_rule_and_source() -> Result<(), Failure> {
     // Half on an averaging meter is a quarter wave, 0.7071 of 230 V (power-electronics textbooks).
     page.until_text("[data-strong=cut-voltage]", "163").await?;
     assert!(shown(&page, "firing-angle").await?.starts_with("90"));
+    page.close().await
+}
+
+#[tokio::test]
+async fn a_sensor_asks_only_for_its_own_kind_and_a_night_is_held_against_the_switch()
+-> Result<(), Failure> {
+    let server = Server::start()?;
+    let driver = Driver::start()?;
+    let phone = Profile::new()?;
+    let page = Page::open(&driver, &phone, Screen::PHONE).await?;
+    page.go(&format!("{}#/worksheets/sensors", server.address()))
+        .await?;
+    page.type_into("#answer-meter-resistance", "500 Mohm")
+        .await?;
+    page.until_text("[data-strong=sensor-temperature]", "open")
+        .await?;
+    assert!(!page.has("#answer-range-high").await?);
+    page.choose("#answer-sensor-kind", "transducer").await?;
+    page.choose("#answer-transducer-by", "current-loop").await?;
+    page.type_into("#answer-range-high", "500").await?;
+    page.type_into("#answer-meter-current", "12").await?;
+    // Half way from 4 to 20 mA is half of the range.
+    page.until_text("[data-strong=loop-pressure]", "250")
+        .await?;
+    assert!(!page.has("#answer-beta").await?);
+
+    page.go(&format!("{}#/worksheets/winter-start", server.address()))
+        .await?;
+    page.choose("#answer-refrigerant", "R-134a").await?;
+    page.type_into("#answer-outdoor", "-4").await?;
+    page.type_into("#answer-cut-out", "15").await?;
+    page.type_into("#answer-cut-in", "25").await?;
+    // CoolProp 8.0.0: R-134a has 132.7 kPa at −4 °F, 4.6 psi over the air and 20.4 psi under the cut-in.
+    page.until_text("[data-strong=switch-margin]", "20.4")
+        .await?;
+    page.find("[data-strong=bypass-time]").await?;
+    page.find("[data-strong=sump-heat]").await?;
     page.close().await
 }
 

@@ -1,5 +1,7 @@
 //! Pictures of every screen, in every theme, on a phone and at a desk, into `target/screenshots/`.
 
+use std::path::Path;
+
 use winterset_tests::browser::{Driver, Failure, Page, Profile, Screen, Server};
 
 /// Every screen of a phone that holds the demo site: a name, and the address behind the site's own. One line a screen.
@@ -15,8 +17,11 @@ const SCREENS: &[(&str, Place)] = &[
     ("motor-volts", Place::At("#/worksheets/motor-volts")),
     ("flooding", Place::At("#/worksheets/flooding")),
     ("liquid-line", Place::At("#/worksheets/liquid-line")),
+    ("sensors", Place::At("#/worksheets/sensors")),
+    ("winter-start", Place::At("#/worksheets/winter-start")),
     ("units", Place::At("#/worksheets/units")),
     ("settings", Place::At("#/settings")),
+    ("controller", Place::OfController),
     ("nowhere", Place::At("#/no-such-place")),
     ("bad-link", Place::At("#/share/1.damaged")),
 ];
@@ -26,6 +31,7 @@ enum Place {
     At(&'static str),
     OfSite(&'static str),
     OfSystem(&'static str),
+    OfController,
 }
 
 const THEMES: [(&str, &str); 3] = [
@@ -61,6 +67,8 @@ async fn main() -> Result<(), Failure> {
         let first = links[0].as_str().ok_or("the demo site has no systems")?;
         let system = hash(first);
 
+        let controller =
+            controller(&page, &server, &format!("{}{system}", server.address())).await?;
         for (theme, label) in THEMES {
             page.go(&format!("{}#/settings", server.address())).await?;
             page.touch_choice(label).await?;
@@ -69,6 +77,7 @@ async fn main() -> Result<(), Failure> {
                     Place::At(behind) => (*behind).to_owned(),
                     Place::OfSite(rest) => format!("{site}{rest}"),
                     Place::OfSystem(rest) => format!("{system}{rest}"),
+                    Place::OfController => controller.clone(),
                 };
                 page.go(&format!("{}{behind}", server.address())).await?;
                 page.find("main").await?;
@@ -88,6 +97,42 @@ async fn main() -> Result<(), Failure> {
         page.close().await?;
     }
     Ok(())
+}
+
+/// Enters a controller with a long name and something wrong, chooses it for a system, and gives the site a winter; the controller's address.
+async fn controller(page: &Page, server: &Server, plan: &str) -> Result<String, Failure> {
+    page.go(&format!("{}#/settings", server.address())).await?;
+    page.touch("Add a controller").await?;
+    page.type_into(
+        "#answer-controller-name",
+        "Speed controller in the grey box by the ladder, north wall",
+    )
+    .await?;
+    page.choose("#answer-controller-output", "phase-cut")
+        .await?;
+    for (field, typed) in [
+        ("temperature_point_lowest", "60"),
+        ("temperature_point_highest", "150"),
+        ("temperature_range_lowest", "5"),
+        ("temperature_range_highest", "40"),
+        ("minimum_output_lowest", "80"),
+        ("minimum_output_highest", "100"),
+        ("start_boost_lowest", "0"),
+        ("start_boost_highest", "0"),
+        ("supply_lowest", "mains"),
+    ] {
+        page.type_into(&format!("#answer-{field}"), typed).await?;
+    }
+    let address = hash(&page.address().await?);
+    page.go(plan).await?;
+    let id = address.rsplit('/').next().unwrap_or_default();
+    page.choose("#answer-controller", id).await?;
+    let site = plan.rsplit_once('/').map_or(plan, |(site, _)| site);
+    page.go(site).await?;
+    let year = Path::new(env!("CARGO_MANIFEST_DIR")).join("reference/data/weather_year.epw");
+    page.pick("#answer-weather", &year).await?;
+    page.find("[data-weather=kept]").await?;
+    Ok(address)
 }
 
 /// The part of an address from its `#` on.

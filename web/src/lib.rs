@@ -11,5 +11,6 @@ pub mod route;
 pub mod screens;
 pub mod store;
 pub mod view;
+pub mod weather_file;
 
 pub use app::App;

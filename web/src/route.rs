@@ -52,6 +52,12 @@ pub enum Route {
     /// The technician's own settings.
     #[at("/settings")]
     Settings,
+    /// The limits of one of the technician's own controllers.
+    #[at("/settings/controllers/:controller")]
+    Controller {
+        /// Identifier of the controller.
+        controller: String,
+    },
     /// A system that came in a link.
     #[at("/share/:payload")]
     Share {
@@ -69,7 +75,7 @@ impl Route {
     pub fn place(&self) -> Place {
         match self {
             Route::Worksheets | Route::Worksheet { .. } => Place::Worksheets,
-            Route::Settings => Place::Settings,
+            Route::Settings | Route::Controller { .. } => Place::Settings,
             _ => Place::Sites,
         }
     }
@@ -89,6 +95,6 @@ pub enum Place {
     Sites,
     /// Stand-alone calculations.
     Worksheets,
-    /// Units and theme.
+    /// Units, theme and own controllers.
     Settings,
 }

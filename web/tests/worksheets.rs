@@ -33,6 +33,11 @@ fn answered(sheet: Sheet, units: Units, entries: &[(Q, &str)]) -> Answered {
     answer(sheet, &typed(sheet, entries), units)
 }
 
+/// The choices that have to be made for a question to be asked.
+fn ways(question: Q) -> Vec<(Q, &'static str)> {
+    std::iter::successors(question.when(), |(other, _)| other.when()).collect()
+}
+
 fn shown(answered: &Answered, key: &str) -> String {
     let lines = answered.parts.iter().flat_map(|part| &part.lines);
     let line = lines
@@ -248,6 +253,108 @@ fn a_lifted_liquid_line_flashes() {
     assert!(error_at(&thin, Q::Bore).contains("larger diameter"));
 }
 
+/// Steinhart and Hart's equation and IEC 60539-1's beta worked by hand: 10 kΩ and 3950 K have 10 000 · exp(3950 · (1/273.15 − 1/298.15)) Ω at 0 °C.
+#[test]
+fn a_thermistor_is_read_both_ways_and_its_faults_are_named() {
+    let at = |entries: &[(Q, &str)]| answered(Sheet::Sensors, SI, entries);
+    let usual = [(Q::BaseResistance, "10"), (Q::Beta, "3950")];
+    let with = |more: (Q, &str)| at(&[usual[0], usual[1], more].map(|(q, t)| (q, t)));
+    assert_eq!(
+        shown(&with((Q::MeterResistance, "33.621")), "sensor-temperature"),
+        "0.0 °C"
+    );
+    let found = with((Q::SimulatedTemperature, "0"));
+    assert_eq!(shown(&found, "sensor-resistance"), "33.62 kΩ");
+    // IEC 60063: of E24 33 k and 36 k lie round 33.62 k, of E96 33.2 k, which is 0.42 k off, and 34.0 k, which is 0.38 k off.
+    assert_eq!(shown(&found, "e24"), "33.00 kΩ");
+    assert_eq!(shown(&found, "e96"), "34.00 kΩ");
+    assert_eq!(
+        shown(
+            &with((Q::MeterResistance, "100 Mohm")),
+            "sensor-temperature"
+        ),
+        "open "
+    );
+    assert_eq!(
+        shown(&with((Q::MeterResistance, "3 ohm")), "sensor-temperature"),
+        "short "
+    );
+    let points = at(&[(Q::ThermistorBy, "points"), (Q::MeterResistance, "33.6")]);
+    assert_eq!(shown(&points, "sensor-temperature"), "0.0 °C");
+    let wrong = at(&[(Q::ThermistorBy, "points"), (Q::PointResistance(2), "200")]);
+    assert!(error_at(&wrong, Q::PointResistance(2)).contains("does not fall steadily"));
+}
+
+/// Straight lines: 2.5 V of 5 V and 12 mA stand for the middle of a range.
+#[test]
+fn a_transducer_is_read_both_ways_and_its_faults_are_named() {
+    let transducer = |entries: &[(Q, &str)]| {
+        let mut all = vec![(Q::SensorKind, "transducer")];
+        all.extend(entries);
+        answered(Sheet::Sensors, US, &all)
+    };
+    let range = [(Q::RangeLow, "0"), (Q::RangeHigh, "500")];
+    let volts = |output| transducer(&[range[0], range[1], (Q::MeterOutput, output)]);
+    assert_eq!(shown(&volts("2.5"), "ratiometric-pressure"), "250.0 psig");
+    assert_eq!(shown(&volts("0.1"), "ratiometric-pressure"), "too low ");
+    assert_eq!(shown(&volts("4.9"), "ratiometric-pressure"), "too high ");
+    let found = transducer(&[range[0], range[1], (Q::SimulatedPressure, "125")]);
+    assert_eq!(shown(&found, "ratiometric-output"), "1.50 V");
+    let current = |reading| {
+        transducer(&[
+            range[0],
+            range[1],
+            (Q::TransducerBy, "current-loop"),
+            (Q::MeterCurrent, reading),
+            (Q::SimulatedPressure, "125"),
+        ])
+    };
+    assert_eq!(shown(&current("12"), "loop-pressure"), "250.0 psig");
+    assert_eq!(shown(&current("12"), "loop-current"), "8.000 mA");
+    assert_eq!(shown(&current("3.6"), "loop-pressure"), "too low ");
+    let crossed = transducer(&[(Q::RangeLow, "100"), (Q::RangeHigh, "90")]);
+    assert!(!error_at(&crossed, Q::RangeHigh).is_empty());
+}
+
+/// CoolProp 8.0.0: R-134a has 132.7 kPa at −20 °C, and so 31.4 kPa over the air.
+#[test]
+fn a_night_in_the_cold_is_held_against_the_switch() {
+    let units = Units {
+        pressure: PressureUnit::Kilopascal,
+        ..SI
+    };
+    let at = |cut_out, cut_in| {
+        answered(
+            Sheet::WinterStart,
+            units,
+            &[
+                (Q::Refrigerant, "R-134a"),
+                (Q::Outdoor, "-20"),
+                (Q::CutOut, cut_out),
+                (Q::CutIn, cut_in),
+            ],
+        )
+    };
+    let open = at("100", "150");
+    assert_eq!(errors(&open), []);
+    assert_eq!(shown(&open, "standing-low"), "31 kPa gauge");
+    assert_eq!(shown(&open, "switch-margin"), "119 kPa");
+    assert!(open.strong[0].reason.contains("does not start"));
+    let closed = at("10", "30");
+    assert_eq!(shown(&closed, "switch-margin"), "21.4 kPa");
+    assert_eq!(shown(&at("20", "40"), "switch-margin"), "as it was ");
+    assert!(error_at(&at("100", "50"), Q::CutIn).contains("at or above"));
+    // 10 K over −20 °C.
+    assert_eq!(shown(&open, "sump-temperature"), "\u{2212}10.0 °C");
+    let found = answered(Sheet::WinterStart, SI, &[(Q::SumpConductance, "5")]);
+    assert!(
+        found
+            .strong
+            .iter()
+            .any(|line| line.key == "sump-heat" && line.unit == "W")
+    );
+}
+
 /// NIST SP 811, appendix B.8.
 #[test]
 fn units_are_turned_into_each_other() {
@@ -269,6 +376,14 @@ fn units_are_turned_into_each_other() {
     assert_eq!(shown(&found, "kPaa"), "101.33 kPa absolute");
 }
 
+fn is_gas_on_a_winter_night(name: &str) -> bool {
+    let critical = winterset_profile::read_refrigerant(name)
+        .unwrap()
+        .temperature_range()
+        .1;
+    critical.value < 253.15 + 15.0
+}
+
 /// Whatever the refrigerant, usual values alone lead to an answer, shown as assumed.
 #[test]
 fn usual_values_answer_every_worksheet() {
@@ -278,6 +393,10 @@ fn usual_values_answer_every_worksheet() {
         for sheet in Sheet::ALL {
             let asks = sheet.questions().any(|question| question == Q::Refrigerant);
             if !asks && number > 1 {
+                continue;
+            }
+            // Liquid and vapour are one at −20 °C already: no system stands a winter's night with it.
+            if *sheet == Sheet::WinterStart && is_gas_on_a_winter_night(name) {
                 continue;
             }
             let found = answered(*sheet, units, &[(Q::Refrigerant, name)]);
@@ -311,7 +430,7 @@ fn nonsense_is_told_where_it_was_typed() {
                 "-99999",
             ] {
                 let mut entries = vec![(question, text)];
-                entries.extend(question.when());
+                entries.extend(ways(question));
                 let found = answered(*sheet, SI, &entries);
                 for (_, said) in errors(&found) {
                     assert!(said.ends_with('.') && said.len() > 15, "{said}");

@@ -37,6 +37,10 @@ const FAN: &str = "AMCA 201 and ISO 5801: fan laws for a fan in an unchanged sys
 const CUT: &str = "Single-phase a.c. voltage controller: Mohan, Undeland & Robbins; Rashid";
 const KLOSS: &str = "Kloss's equation with torque by voltage squared, against a square-law fan load (Fitzgerald, Kingsley & Umans). Breakdown torque, starting torque and bearing friction: common practice, no published source";
 const FLOOD: &str = "ASHRAE Handbook HVAC Systems and Equipment, condensers chapter";
+const BETA: &str = "IEC 60539-1: beta of a thermistor";
+const STEINHART: &str = "Steinhart & Hart 1968, Deep-Sea Research 15";
+const RATIO: &str = "A straight line between the ends of the range, by definition";
+const LOOP: &str = "IEC 60381-1 for the signal; faults in the manner of NAMUR NE 43";
 const PRACTICE: &str = "Common practice, no published source";
 
 rules! {
@@ -114,6 +118,43 @@ rules! {
     /// Subcooling that the line has to start with.
     NeededSubcooling { "needed-subcooling", "h(T_bubble(p) − ΔT_1, p) = h(T_bubble(p − Δp) − ΔT_w, p − Δp)",
         "ASHRAE Handbook Refrigeration, halocarbon refrigeration systems chapter; heat from the surroundings left out" }
+
+    /// Temperature of a thermistor by beta.
+    BetaTemperature { "beta-temperature", "1/T = 1/T_25 + ln(R / R_25) / B", BETA }
+    /// Resistance of a thermistor by beta.
+    BetaResistance { "beta-resistance", "R = R_25 · exp(B · (1/T − 1/T_25))", BETA }
+    /// Temperature of a thermistor by three coefficients.
+    SteinhartTemperature { "steinhart-temperature", "1/T = A + B · ln R + C · (ln R)³", STEINHART }
+    /// Resistance of a thermistor by three coefficients.
+    SteinhartResistance { "steinhart-resistance", "A + B · ln R + C · (ln R)³ = 1/T", STEINHART }
+    /// Resistor that stands in for a thermistor.
+    SubstituteResistor { "substitute-resistor", "R_s: of its series, the one nearest in temperature to R", "IEC 60063: preferred values of resistors" }
+    /// Temperature that such a resistor simulates.
+    SubstituteTemperature { "substitute-temperature", "T = T(R_s)", "The sensor's own curve, at the resistor's value" }
+    /// Pressure by a ratiometric transducer.
+    RatiometricPressure { "ratiometric-pressure", "p = p_1 + (U / U_s − s_1) / (s_2 − s_1) · (p_2 − p_1)", RATIO }
+    /// Output of a ratiometric transducer.
+    RatiometricOutput { "ratiometric-output", "U = U_s · (s_1 + (s_2 − s_1) · (p − p_1) / (p_2 − p_1))", RATIO }
+    /// Pressure by a current loop.
+    LoopPressure { "loop-pressure", "p = p_1 + (I − 4 mA) / 16 mA · (p_2 − p_1)", LOOP }
+    /// Current of a loop.
+    LoopCurrent { "loop-current", "I = 4 mA + 16 mA · (p − p_1) / (p_2 − p_1)", LOOP }
+
+    /// Standing pressure against the switch.
+    SwitchMargin { "switch-margin", "Δp = p − p_out, or p_in − p", "The standing pressure and the switch compared" }
+    /// Standing pressure outdoors.
+    StandingOutdoor { "standing-outdoor", "p = p_bubble(T_o)", STATE }
+    /// Standing pressure of the low side.
+    StandingLow { "standing-low", "p = min(p_bubble(T_o), p_dew(T_r))", STATE }
+    /// Bypass time of the low-pressure switch.
+    BypassTime { "bypass-time", "t: from then on p_suction(t) ≥ p_in",
+        "Mass and energy balances of a start, over saturated states; AHRI 750 for the metering device. Usual volumes and charges: common practice, no published source" }
+    /// Lowest suction pressure of a start.
+    LowestSuction { "lowest-suction", "p = min p_suction(t)", "Mass and energy balances of a start, over saturated states" }
+    /// Temperature that keeps refrigerant out of the oil.
+    SumpTemperature { "sump-temperature", "T = max(T_a, T_dew(p)) + ΔT", PRACTICE }
+    /// Heat that holds a sump there.
+    SumpHeat { "sump-heat", "Q = G · (T − T_a)", "Steady loss of the shell; the conductance of a bare shell in wind by McAdams's flat plate" }
 
     /// A value in another unit.
     Conversion { "conversion", "x · factor, and an offset for temperatures and gauge pressures", "NIST SP 811, appendix B" }

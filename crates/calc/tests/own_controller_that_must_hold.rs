@@ -237,7 +237,20 @@ fn the_reserve_of_the_largest_motor_counts() {
     assert_eq!(with(&[4.0, 3.0]), Standing::Inside);
     assert!(matches!(with(&[4.0, 3.5]), Standing::ShortOfReserve(_)));
     assert!(matches!(with(&[5.0, 3.5]), Standing::Overloaded(_)));
-    assert!(matches!(with(&[]), Standing::Currents(_)));
+    assert!(matches!(with(&[1.0; 33]), Standing::Currents(_)));
+}
+
+/// A controller that only gives a signal carries no current, and the motors' supply is not its own.
+#[test]
+fn a_signal_loads_nothing() {
+    let wanted = Wanted {
+        motors: Vec::new(),
+        supply: volts(400.0),
+        ..wanted()
+    };
+    let findings = controller().check(&wanted);
+    assert_eq!(findings.len(), 6);
+    assert!(findings.iter().all(|f| f.standing == Standing::Inside));
 }
 
 #[test]
@@ -283,8 +296,18 @@ fn the_settings_sheet_of_a_plan_can_be_held_against_it() {
         load: Load::Cooling(Power::new::<kilowatt>(10.0)),
         outdoor_low: celsius(-20.0),
     };
-    let plan = plan(&Input::assume(essentials, Given::entered(Duty::Cooler))).unwrap();
+    let mut input = Input::assume(essentials, Given::entered(Duty::Cooler));
+    input.fans = Given::entered(3);
+    let plan = plan(&input).unwrap();
     let settings = &plan.settings;
+    let whole = plan.wanted();
+    assert_eq!(whole.motors, [plan.full_load(); 3]);
+    assert_eq!(whole.sensed.sensing(), settings.sensing.value);
+    assert_eq!(controller().check(&whole).len(), 8);
+    input.motor = Given::entered(MotorKind::ThreePhase);
+    let signal = winterset_calc::plan(&input).unwrap().wanted();
+    assert_eq!(signal.outputs, [MotorOutput::ZeroToTenVolts]);
+    assert!(signal.motors.is_empty());
     for sensing in [Sensing::CoilTemperature, Sensing::LiquidPressure] {
         let wanted = Wanted::of(settings, sensing, volts(230.0), vec![amperes(2.0)]);
         assert_eq!(wanted.sensed.sensing(), sensing);

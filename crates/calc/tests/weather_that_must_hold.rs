@@ -6,7 +6,7 @@ use uom::si::f64::ThermodynamicTemperature;
 use uom::si::thermodynamic_temperature::degree_celsius;
 use uom::si::time::hour;
 use winterset_calc::weather::epw::{EpwError, Reader, read};
-use winterset_calc::weather::{Bins, Origin, Percentile, UsualYear, Weather};
+use winterset_calc::weather::{Bins, HoursError, Origin, Percentile, UsualYear, Weather};
 
 const HEADER: &str = "LOCATION,Nowhere,-,XXX,Invented,000000,60.0,25.0,2.0,10.0\n\
     COMMENTS 1,invented\nDATA PERIODS,1,1,Data,Sunday, 1/ 1,12/31\n";
@@ -76,6 +76,14 @@ proptest! {
         let weather = read(&file(&tenths)).unwrap();
         let bins = Bins::from_weather(&weather);
         prop_assert_eq!(bins.origin(), Origin::File);
+        // Counted elsewhere, in whatever order, they are the same bins.
+        let half = uom::si::f64::TemperatureInterval::new::<uom::si::temperature_interval::kelvin>(0.5);
+        let mut entries: Vec<_> = bins.iter().map(|bin| (bin.low + half, bin.hours)).collect();
+        entries.reverse();
+        let counted = Bins::counted(&entries).unwrap();
+        prop_assert_eq!(counted.coldest(), bins.coldest());
+        prop_assert!((counted.total() - bins.total()).get::<hour>().abs() < 1e-9);
+        prop_assert_eq!(counted.iter().count(), bins.iter().count());
         prop_assert_eq!(bins.total().get::<hour>(), tenths.len() as f64);
         let colder = tenths.iter().filter(|t| **t < limit * 10).count();
         let counted = bins.hours_below(celsius(f64::from(limit))).get::<hour>();
@@ -119,4 +127,32 @@ proptest! {
         let _ = read(&(HEADER.to_owned() + &text));
         let _ = read(&text.replace('\n', "\r\n"));
     }
+}
+
+#[test]
+fn hours_that_no_place_has_are_refused() {
+    let counted = |entries: &[(f64, f64)]| {
+        let entries = entries.iter();
+        let entries = entries
+            .map(|(degrees, hours)| (celsius(*degrees), uom::si::f64::Time::new::<hour>(*hours)));
+        Bins::counted(&entries.collect::<Vec<_>>())
+    };
+    assert_eq!(counted(&[]), Err(HoursError::Nothing));
+    assert_eq!(counted(&[(3.0, 0.0)]), Err(HoursError::Nothing));
+    for degrees in [-70.5, 71.5, f64::NAN, f64::INFINITY] {
+        let refused = counted(&[(0.0, 1.0), (degrees, 1.0)]);
+        assert!(matches!(
+            refused,
+            Err(HoursError::Temperature { index: 1, .. })
+        ));
+    }
+    for hours in [-1.0, f64::NAN, f64::INFINITY] {
+        let refused = counted(&[(0.0, hours)]);
+        assert!(matches!(refused, Err(HoursError::Time { index: 0, .. })));
+    }
+    let refused = counted(&[(0.0, 8000.0), (10.0, 800.0)]);
+    assert!(matches!(refused, Err(HoursError::MoreThanAYear { .. })));
+    let bins = counted(&[(10.2, 5.0), (-3.0, 1.0), (10.9, 2.0), (40.0, 0.0)]).unwrap();
+    assert_eq!((bins.coldest(), bins.iter().count()), (celsius(-3.0), 14));
+    assert_eq!(bins.hours_below(celsius(11.0)).get::<hour>(), 8.0);
 }

@@ -490,3 +490,109 @@ fn the_list_holds_what_can_be_named() {
         assert!(number(one, "critical_temperature_K") > 0.0, "{one}");
     }
 }
+
+/// The plan asks for what its settings say, and the finding carries the same.
+#[test]
+fn a_controller_is_answered_with_findings() {
+    let ask = |controller: Value| {
+        answer(&json!({"plan": {
+            "system": system("radio-hut"), "outdoor_temperatures_K": [], "controller": controller,
+        }}))
+    };
+    let found = ask(json!({
+        "minimum_output_fraction": [0.9, 1], "start_boost_s": [0, 60], "outputs": ["phase-cut"], "rated_current_A": 1000,
+    }));
+    let all = &found["controller"]["findings"];
+    let of = |setting: &str| {
+        let mut findings = all.as_array().unwrap().iter();
+        findings.find(|one| one["setting"] == setting).unwrap()
+    };
+    let output = of("minimum_output");
+    let settings = &found["settings"];
+    assert_eq!(
+        (&output["standing"], &output["unit"], &output["effect"]),
+        (&json!("outside"), &json!("1"), &json!("hold_limit_rises"))
+    );
+    assert_eq!(output["wanted"], settings["minimum_output_fraction"]);
+    assert_eq!(
+        (number(output, "nearest"), &output["safety"]),
+        (0.9, &json!("check"))
+    );
+    assert_eq!(of("start_boost")["standing"], "inside");
+    assert_eq!(of("input")["standing"], "not_stated");
+    assert_eq!(found["controller"]["safety"], "check");
+    let without =
+        answer(&json!({"plan": {"system": system("radio-hut"), "outdoor_temperatures_K": []}}));
+    assert!(without.get("controller").is_none());
+    for (controller, kind, field) in [
+        (json!(3), "bad_form", "controller"),
+        (json!({"colour": "grey"}), "unknown_key", "colour"),
+        (json!({"start_boost_s": 3}), "bad_form", "start_boost_s"),
+        (
+            json!({"start_boost_s": [3, 1]}),
+            "out_of_range",
+            "start_boost_s",
+        ),
+        (
+            json!({"start_boost_s": [3, 900]}),
+            "out_of_range",
+            "start_boost_s",
+        ),
+        (
+            json!({"throttling_range_K": [3, 9]}),
+            "missing",
+            "full_speed_coil_K",
+        ),
+        (json!({"outputs": ["steam"]}), "bad_form", "outputs"),
+        (
+            json!({"rated_current_A": 0}),
+            "out_of_range",
+            "rated_current_A",
+        ),
+        (
+            json!({"throttling_range_Pa": [3, 9], "full_speed_pressure_Pa": [1, 9e5]}),
+            "out_of_range",
+            "full_speed_pressure_Pa",
+        ),
+    ] {
+        let error = &ask(controller.clone())["error"];
+        assert_eq!(
+            (&error["kind"], &error["field"]),
+            (&json!(kind), &json!(field)),
+            "{controller}"
+        );
+    }
+}
+
+/// A year all at one temperature is that temperature's point, all year.
+#[test]
+fn the_hours_of_a_year_can_be_given() {
+    let (cold, year) = (268.65, 8760.0 * 3600.0);
+    let ask = |hours: Value| {
+        answer(&json!({"plan": {
+            "system": system("radio-hut"), "outdoor_temperatures_K": [cold], "hours": hours,
+        }}))
+    };
+    let found = ask(json!([[268.2, year / 3.0], [269.1, year * 2.0 / 3.0]]));
+    let method = &found["advice"]["methods"]["full_fan"];
+    let point = &found["curves"]["full_fan"][0];
+    let share =
+        number(&found["design"]["cycle"], "cooling_W") / number(&point["cycle"], "cooling_W");
+    let energy = number(&point["cycle"], "compressor_power_W") * year * share.min(1.0);
+    assert!((number(method, "compressor_energy_J") / energy - 1.0).abs() < 1e-9);
+    for (hours, kind, field) in [
+        (json!(5), "bad_form", "hours"),
+        (json!([[270]]), "bad_form", "hours"),
+        (json!([]), "out_of_range", "hours"),
+        (json!([[270, 1], [-5, 10]]), "out_of_range", "hours[1]"),
+        (json!([[270, -1]]), "out_of_range", "hours[0]"),
+        (json!([[270, 4e7]]), "out_of_range", "hours"),
+    ] {
+        let error = &ask(hours.clone())["error"];
+        assert_eq!(
+            (&error["kind"], &error["field"]),
+            (&json!(kind), &json!(field)),
+            "{hours}"
+        );
+    }
+}

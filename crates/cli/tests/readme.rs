@@ -57,7 +57,7 @@ fn every_key_of_a_plan_is_explained() {
         .flatten()
         .filter(|line| line.get("plan").is_some())
         .collect();
-    assert_eq!(requests.len(), 1);
+    assert_eq!(requests.len(), 2);
     // With a motor that takes no phase-cut supply too.
     let mut signal = requests[0].clone();
     signal["plan"]["system"]["entries"]["motor"]["typed"] = "three-phase".into();

@@ -192,6 +192,105 @@ fn a_broken_answer_does_not() {
     }
 }
 
+/// A controller of an invented kind, with some limits other than those that fit everywhere.
+fn with_controller(name: &str, changes: &[(&str, Value)]) -> Value {
+    let mut controller = json!({
+        "full_speed_coil_K": [250, 390], "throttling_range_K": [0, 60],
+        "full_speed_pressure_Pa": [5e4, 2e7], "throttling_range_Pa": [0, 5e6],
+        "minimum_output_fraction": [0, 1], "start_boost_s": [0, 60],
+        "outputs": ["phase-cut", "zero-to-ten-volts", "pulse-width"],
+        "supply_V": [12, 1000], "rated_current_A": 1000,
+    });
+    for (key, value) in changes {
+        controller[key] = value.clone();
+    }
+    json!({ "plan": { "system": system(name), "outdoor_temperatures_K": [], "controller": controller } })
+}
+
+#[test]
+fn what_a_controller_takes_keeps_to_the_schema() {
+    let changes: [&[(&str, Value)]; 8] = [
+        &[],
+        &[
+            ("full_speed_coil_K", json!([250, 260])),
+            ("full_speed_pressure_Pa", json!([5e4, 6e4])),
+        ],
+        &[
+            ("throttling_range_K", json!([50, 60])),
+            ("throttling_range_Pa", json!([4e6, 5e6])),
+        ],
+        &[
+            ("minimum_output_fraction", json!([0.9, 1])),
+            ("start_boost_s", json!([0, 0])),
+        ],
+        &[
+            ("supply_V", json!([12, 24])),
+            ("rated_current_A", json!(0.1)),
+        ],
+        &[("outputs", json!(["contact"]))],
+        &[
+            ("full_speed_coil_K", Value::Null),
+            ("throttling_range_K", Value::Null),
+            ("full_speed_pressure_Pa", Value::Null),
+            ("throttling_range_Pa", Value::Null),
+        ],
+        &[
+            ("full_speed_coil_K", Value::Null),
+            ("throttling_range_K", Value::Null),
+        ],
+    ];
+    let mut requests = String::new();
+    // Motors on a phase cut and on a signal.
+    for name in ["radio-hut", "archive-vault", "cheese-cave"] {
+        for changes in changes {
+            requests += &format!("{}\n", with_controller(name, changes));
+        }
+    }
+    let (validator, answers) = (validator(), answers(requests.as_bytes()));
+    let mut seen = BTreeSet::new();
+    for answer in &answers {
+        let wrong: Vec<String> = validator
+            .iter_errors(answer)
+            .map(|error| format!("{}: {error}", error.instance_path()))
+            .collect();
+        assert!(
+            wrong.is_empty(),
+            "{}: {}",
+            answer["controller"],
+            wrong.join("\n")
+        );
+        for finding in answer["controller"]["findings"].as_array().unwrap() {
+            texts_at(finding, "standing", &mut seen);
+        }
+    }
+    assert!(
+        answers
+            .iter()
+            .step_by(changes.len())
+            .all(|fits| fits["controller"]["safety"] == "safe")
+    );
+    for standing in [
+        "inside",
+        "outside",
+        "not_stated",
+        "no_such_input",
+        "no_such_output",
+        "overloaded",
+    ] {
+        assert!(seen.contains(standing), "{standing}: {seen:?}");
+    }
+    let finding = "/controller/findings/0";
+    for (key, value) in [
+        ("effect", json!("may_hunt")),
+        ("setting", json!("colour")),
+        ("safety", json!(1)),
+    ] {
+        let mut broken = answers[0].clone();
+        broken.pointer_mut(finding).unwrap()[key] = value;
+        assert!(!validator.is_valid(&broken), "{key}");
+    }
+}
+
 /// Objects take no keys but those named, and all that is named stands in the README.
 #[test]
 fn the_schema_is_strict_and_explained() {

@@ -2,13 +2,16 @@
 //! measures.
 
 use uom::si::f64::{
-    AngularVelocity, ElectricPotential, Frequency, Length, Mass, Power, Pressure,
-    TemperatureInterval, ThermodynamicTemperature, Volume, VolumeRate,
+    AngularVelocity, ElectricCurrent, ElectricPotential, ElectricalResistance, Frequency,
+    HeatCapacity, Length, Mass, Power, Pressure, TemperatureInterval, ThermalConductance,
+    ThermodynamicTemperature, Time, Volume, VolumeRate,
 };
 use uom::si::{
-    angular_velocity::radian_per_second, electric_potential::volt, frequency::hertz, length::meter,
+    angular_velocity::radian_per_second, electric_current::ampere, electric_potential::volt,
+    electrical_resistance::ohm, frequency::hertz, heat_capacity::joule_per_kelvin, length::meter,
     mass::kilogram, power::watt, pressure::pascal, temperature_interval::kelvin as kelvin_interval,
-    thermodynamic_temperature::kelvin, volume::cubic_meter, volume_rate::cubic_meter_per_second,
+    thermal_conductance::watt_per_kelvin, thermodynamic_temperature::kelvin, time::second,
+    volume::cubic_meter, volume_rate::cubic_meter_per_second,
 };
 use winterset_calc::Quantity;
 
@@ -217,8 +220,36 @@ measures! {
         further("W/K", "W/K", &[], 1.0),
         further("Btu/h F", "Btu/(h °F)", &["Btu/(h °F)", "Btu/h/F"], 0.527_527_926_31),
     ],
+    /// A capacity for heat, J/K.
+    HeatCapacity = "heat-capacity": [
+        further("kJ/K", "kJ/K", &[], 1e3),
+        further("Btu/F", "Btu/°F", &["Btu/°F"], 1_899.100_534_716),
+    ],
+    /// A resistance, Ω.
+    Resistance = "resistance": [
+        further("ohm", "Ω", &["Ω", "Ω", "ohms", "r"], 1.0),
+        further("kohm", "kΩ", &["kΩ", "kΩ", "k"], 1e3),
+        further("Mohm", "MΩ", &["MΩ", "MΩ", "meg"], 1e6),
+    ],
+    /// Beta of a thermistor, K.
+    Beta = "beta": [further("K", "K", &[], 1.0)],
+    /// A coefficient of a thermistor's curve, 1/K.
+    Coefficient = "coefficient": [
+        further("e-3/K", "×10⁻³/K", &["×10⁻³/K"], 1e-3),
+        further("e-4/K", "×10⁻⁴/K", &["×10⁻⁴/K"], 1e-4),
+        further("e-7/K", "×10⁻⁷/K", &["×10⁻⁷/K"], 1e-7),
+        further("/K", "/K", &[], 1.0),
+    ],
+    /// The output of a sensor, V.
+    Signal = "signal": [U(Unit::Volt)],
+    /// A current of a signal, A.
+    LoopCurrent = "loop-current": [further("mA", "mA", &[], 1e-3)],
     /// A voltage, V.
     Voltage = "voltage": [U(Unit::Volt)],
+    /// An electric current, A.
+    Current = "current": [U(Unit::Ampere)],
+    /// A time, s.
+    Time = "time": [further("s", "s", &["sec"], 1.0), further("min", "min", &[], 60.0)],
     /// A supply frequency, Hz.
     Frequency = "frequency": [U(Unit::Hertz)],
     /// The speed of a shaft, rad/s.
@@ -253,7 +284,11 @@ impl Measure {
     pub fn is_signed(self) -> bool {
         matches!(
             self,
-            Measure::Temperature | Measure::Elevation | Measure::Lift | Measure::Pressure
+            Measure::Temperature
+                | Measure::Elevation
+                | Measure::Lift
+                | Measure::Pressure
+                | Measure::Coefficient
         )
     }
 
@@ -309,6 +344,16 @@ typed! {
     mass: Mass, kilogram;
     /// The value as a voltage.
     voltage: ElectricPotential, volt;
+    /// The value as an electric current.
+    current: ElectricCurrent, ampere;
+    /// The value as a time.
+    time: Time, second;
+    /// The value as a resistance.
+    resistance: ElectricalResistance, ohm;
+    /// The value as a capacity for heat.
+    heat_capacity: HeatCapacity, joule_per_kelvin;
+    /// The value as a conductance for heat.
+    conductance: ThermalConductance, watt_per_kelvin;
     /// The value as a frequency.
     frequency: Frequency, hertz;
     /// The value as the speed of a shaft.
@@ -413,6 +458,8 @@ mod tests {
             (Measure::Velocity, "ft/min", 5.08e-3),
             (Measure::Density, "lb/ft3", 16.018_46),
             // Btu (international table) an hour, 0.2930711 W, over 5/9 K.
+            // Btu (international table), 1055.056 J, over 5/9 K.
+            (Measure::HeatCapacity, "Btu/F", 1_055.056 * 1.8),
             (Measure::Conductance, "Btu/h F", 0.293_071_1 * 1.8),
         ] {
             let ours = measure.scale(token).unwrap().si(1.0, none());

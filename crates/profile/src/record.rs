@@ -5,6 +5,8 @@ use std::collections::BTreeMap;
 use serde::{Deserialize, Serialize};
 use winterset_calc::Field;
 
+use crate::winter::WinterHours;
+
 /// Version of the record form that this code writes.
 pub const VERSION: u32 = 1;
 
@@ -61,6 +63,9 @@ pub struct System {
     /// What was typed, by [`Field::key`].
     #[serde(default)]
     pub entries: BTreeMap<String, Entry>,
+    /// Which of the technician's own controllers drives its fans, by [`Controller::id`](crate::Controller::id); empty for none.
+    #[serde(default, skip_serializing_if = "String::is_empty")]
+    pub controller: String,
     /// What a newer version keeps here and this one does not know.
     #[serde(flatten)]
     pub other: BTreeMap<String, serde_json::Value>,
@@ -78,6 +83,7 @@ impl System {
             id: id.into(),
             name: name.into(),
             entries: BTreeMap::new(),
+            controller: String::new(),
             other: BTreeMap::new(),
         }
     }
@@ -113,6 +119,9 @@ pub struct Site {
     /// Its systems, in the order they were added.
     #[serde(default)]
     pub systems: Vec<System>,
+    /// What is kept of its weather file; in a form that this version does not know, it is kept and not used.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    weather: Option<serde_json::Value>,
     /// What a newer version keeps here and this one does not know.
     #[serde(flatten)]
     pub other: BTreeMap<String, serde_json::Value>,
@@ -126,8 +135,21 @@ impl Site {
             id: id.into(),
             name: name.into(),
             systems: Vec::new(),
+            weather: None,
             other: BTreeMap::new(),
         }
+    }
+
+    /// The hours counted from its weather file, where there are any that can be used.
+    pub fn winter(&self) -> Option<WinterHours> {
+        let kept = self.weather.clone()?;
+        let hours: WinterHours = serde_json::from_value(kept).ok()?;
+        hours.is_whole().then_some(hours)
+    }
+
+    /// Keeps the hours counted from a weather file, or none.
+    pub fn set_winter(&mut self, hours: Option<&WinterHours>) {
+        self.weather = hours.and_then(|hours| serde_json::to_value(hours).ok());
     }
 
     /// The system with this id.

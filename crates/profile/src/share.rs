@@ -1,4 +1,4 @@
-//! A system in the fragment of a link: `1.` and the record as JSON, deflated, in the URL-safe base 64 alphabet.
+//! A system in a file, and in the fragment of a link: `1.` and the record as JSON, deflated, in the URL-safe base 64 alphabet.
 //!
 //! The part of an address behind `#` never leaves the browser, so no server sees a shared system.
 
@@ -32,15 +32,48 @@ pub enum ShareError {
     NotASystem(#[from] Migration),
 }
 
-/// The payload of a link. The system's id stays behind: what arrives elsewhere is kept under an id of its own.
+/// The payload of a link. The system's id stays behind: what arrives elsewhere is kept under an id of its own. So does the controller, whose
+/// limits are another technician's.
 ///
 /// # Errors
 /// Passed on from the serialiser.
 pub fn encode(system: &System) -> Result<String, serde_json::Error> {
     let mut sent = system.clone();
     sent.id.clear();
+    sent.controller.clear();
     let packed = compress_to_vec(sent.to_json()?.as_bytes(), 10);
     Ok(format!("{FORM}{}", URL_SAFE_NO_PAD.encode(packed)))
+}
+
+/// A system as a file: its record as JSON that a person can read. The id stays behind, as in a link.
+///
+/// # Errors
+/// Passed on from the serialiser.
+pub fn to_file(system: &System) -> Result<String, serde_json::Error> {
+    let mut sent = system.clone();
+    sent.id.clear();
+    serde_json::to_string_pretty(&sent)
+}
+
+/// The system in a file. Any JSON object could be read as a record, so a file must have the answers of one.
+///
+/// # Errors
+/// [`ShareError::TooLarge`], [`ShareError::NotASystem`]; never panics, whatever the text.
+pub fn from_file(text: &str) -> Result<System, ShareError> {
+    #[derive(serde::Deserialize)]
+    struct Answers {
+        #[serde(rename = "entries")]
+        _entries: std::collections::BTreeMap<String, serde_json::Value>,
+    }
+    if text.len() > LARGEST {
+        return Err(ShareError::TooLarge);
+    }
+    // Some editors put a byte order mark in front.
+    let text = text.trim_start_matches('\u{feff}');
+    serde_json::from_str::<Answers>(text).map_err(Migration::NotARecord)?;
+    let mut system = System::from_json(text)?;
+    system.id.clear();
+    Ok(system)
 }
 
 /// The system in a payload.
@@ -85,9 +118,35 @@ mod tests {
     fn a_system_arrives_whole_but_for_its_id() {
         let mut system = System::new("here", "Cave, north wall – très froid");
         system.set(Field::OutdoorLow, Entry::with_unit("-18", "F"));
+        system.controller = "mine".to_owned();
         let back = decode(&encode(&system).unwrap()).unwrap();
+        assert_eq!((back.id.as_str(), back.controller.as_str()), ("", ""));
+        assert_eq!((back.name, back.entries), (system.name, system.entries));
+    }
+
+    #[test]
+    fn a_system_goes_through_a_file() {
+        let mut system = System::new("here", "Höhle");
+        system.set(Field::OutdoorLow, Entry::with_unit("-18", "F"));
+        let text = format!("\u{feff}{}\r\n", to_file(&system).unwrap());
+        let back = from_file(&text).unwrap();
         assert_eq!(back.id, "");
         assert_eq!((back.name, back.entries), (system.name, system.entries));
+        for text in [
+            "",
+            "{}",
+            "[1]",
+            "{\"entries\":3}",
+            "{\"systems\":[]}",
+            "PK\u{3}",
+        ] {
+            assert!(
+                matches!(from_file(text), Err(ShareError::NotASystem(_))),
+                "{text}"
+            );
+        }
+        let large = format!("{{\"entries\":{{}}}}{}", " ".repeat(LARGEST));
+        assert!(matches!(from_file(&large), Err(ShareError::TooLarge)));
     }
 
     #[test]
@@ -108,6 +167,7 @@ mod tests {
         #[test]
         fn no_text_panics(text in "(1\\.)?[ -~]{0,200}") {
             let _ = decode(&text);
+            let _ = from_file(&text);
         }
 
         #[test]

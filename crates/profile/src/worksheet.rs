@@ -7,7 +7,7 @@ use std::collections::BTreeMap;
 
 use serde::{Deserialize, Serialize};
 use winterset_calc::Field;
-use winterset_calc::input::{Bearing, MotorKind};
+use winterset_calc::input::{Bearing, Metering, MotorKind};
 
 use crate::amount::Measure;
 use crate::record::Entry;
@@ -64,6 +64,13 @@ pub enum Title {
     Load,
     Line,
     Place,
+    Sensor,
+    Meter,
+    Simulate,
+    PressureSwitch,
+    HighSide,
+    LowSide,
+    Sump,
 }
 
 const fn section(title: Title, questions: &'static [Question]) -> Section {
@@ -127,6 +134,31 @@ sheets! {
         section(Title::LiquidLine, &[Q::LiquidPressure, Q::LiquidTemperature]),
         section(Title::Line, &[Q::Bore, Q::EquivalentLength, Q::Lift, Q::PartsDrop]),
         section(Title::Load, &[Q::CoolingCapacity, Q::Evaporating, Q::WantedSubcooling]),
+        PLACE,
+    ],
+    /// What a meter reads at a sensor, what that means, and what stands in for it.
+    Sensors = "sensors": [
+        head(&[Q::SensorKind]),
+        section(Title::Sensor, &[
+            Q::ThermistorBy, Q::BaseResistance, Q::Beta,
+            Q::PointTemperature(0), Q::PointResistance(0), Q::PointTemperature(1), Q::PointResistance(1),
+            Q::PointTemperature(2), Q::PointResistance(2),
+            Q::Coefficient(0), Q::Coefficient(1), Q::Coefficient(2),
+            Q::TransducerBy, Q::RangeReference, Q::RangeLow, Q::RangeHigh, Q::SensorSupply, Q::LowShare, Q::HighShare,
+        ]),
+        section(Title::Meter, &[Q::MeterResistance, Q::MeterOutput, Q::MeterCurrent]),
+        section(Title::Simulate, &[Q::SimulatedTemperature, Q::SimulatedPressure]),
+        section(Title::Place, &[Q::SensorElevation]),
+    ],
+    /// A start after a night in the cold.
+    WinterStart = "winter-start": [
+        head(&[Q::Refrigerant]),
+        section(Title::Winter, &[Q::Outdoor, Q::Room]),
+        section(Title::PressureSwitch, &[Q::CutOut, Q::CutIn]),
+        section(Title::KnownPoint, &[Q::CoolingCapacity, Q::Evaporating, Q::Condensing, Q::Metering]),
+        section(Title::HighSide, &[Q::LiquidAtStart, Q::ReceiverHeat, Q::StartConductance, Q::HeatCapacity]),
+        section(Title::LowSide, &[Q::LowSideVolume, Q::EvaporatorCharge]),
+        section(Title::Sump, &[Q::Around, Q::SumpRise, Q::SumpConductance]),
         PLACE,
     ],
     /// A value in other units.
@@ -204,6 +236,42 @@ pub enum Question {
     Convert,
     Converted(Measure),
     GaugeElevation,
+    SensorKind,
+    ThermistorBy,
+    BaseResistance,
+    Beta,
+    /// Of the three points of a thermistor's table, counted from none.
+    PointTemperature(usize),
+    PointResistance(usize),
+    /// Of A, B and C, counted from none.
+    Coefficient(usize),
+    TransducerBy,
+    RangeReference,
+    RangeLow,
+    RangeHigh,
+    SensorSupply,
+    LowShare,
+    HighShare,
+    MeterResistance,
+    MeterOutput,
+    MeterCurrent,
+    SimulatedTemperature,
+    SimulatedPressure,
+    SensorElevation,
+    Room,
+    CutOut,
+    CutIn,
+    Condensing,
+    Metering,
+    LiquidAtStart,
+    ReceiverHeat,
+    StartConductance,
+    HeatCapacity,
+    LowSideVolume,
+    EvaporatorCharge,
+    Around,
+    SumpRise,
+    SumpConductance,
 }
 
 /// How a question is answered.
@@ -244,6 +312,28 @@ pub enum Usual {
 /// The ways in which the output of a phase cut may be known.
 const KNOWN_AS: [&str; 3] = ["output", "true-volts", "meter-volts"];
 
+/// The sensors whose readings are worked out.
+const SENSORS: [&str; 2] = ["thermistor", "transducer"];
+
+/// The ways in which a thermistor's curve may be known.
+const THERMISTORS: [&str; 3] = ["beta", "points", "coefficients"];
+
+/// The signals of a transducer.
+const TRANSDUCERS: [&str; 2] = ["ratiometric", "current-loop"];
+
+/// What the zero of a transducer's range stands for.
+const REFERENCES: [&str; 3] = ["gauge", "sealed", "absolute"];
+
+/// Temperatures and resistances of a usual thermistor of 10 kΩ at 25 °C whose beta is 3950 K: K and Ω.
+const POINTS: [(f64, f64); 3] = [(253.15, 105_400.0), (273.15, 33_600.0), (298.15, 10_000.0)];
+
+/// A, B and C of a usual thermistor of 10 kΩ at 25 °C, 1/K.
+const COEFFICIENTS: [f64; 3] = [1.129_148e-3, 2.341_25e-4, 8.767_41e-8];
+
+fn of_three<T: Copy + Default>(three: [T; 3], number: usize) -> T {
+    three.get(number).copied().unwrap_or_default()
+}
+
 fn celsius(degrees: f64) -> f64 {
     degrees + 273.15
 }
@@ -257,7 +347,7 @@ impl Question {
     pub fn key(self) -> &'static str {
         match self {
             Q::Refrigerant => "refrigerant",
-            Q::Elevation | Q::GaugeElevation => "elevation",
+            Q::Elevation | Q::GaugeElevation | Q::SensorElevation => "elevation",
             Q::Outdoor => "outdoor",
             Q::Temperature => "temperature",
             Q::Pressure => "pressure",
@@ -298,21 +388,76 @@ impl Question {
             Q::Evaporating => "evaporating",
             Q::WantedSubcooling => "wanted-subcooling",
             Q::Convert => "convert",
+            Q::SensorKind => "sensor-kind",
+            Q::ThermistorBy => "thermistor-by",
+            Q::BaseResistance => "base-resistance",
+            Q::Beta => "beta",
+            Q::TransducerBy => "transducer-by",
+            Q::RangeReference => "range-reference",
+            Q::RangeLow => "range-low",
+            Q::RangeHigh => "range-high",
+            Q::SensorSupply => "sensor-supply",
+            Q::LowShare => "low-share",
+            Q::HighShare => "high-share",
+            Q::MeterResistance => "meter-resistance",
+            Q::MeterOutput => "meter-output",
+            Q::MeterCurrent => "meter-current",
+            Q::SimulatedTemperature => "simulated-temperature",
+            Q::SimulatedPressure => "simulated-pressure",
+            Q::Room => "room",
+            Q::CutOut => "cut-out",
+            Q::CutIn => "cut-in",
+            Q::Condensing => "condensing",
+            Q::Metering => "metering",
+            Q::LiquidAtStart => "liquid-at-start",
+            Q::ReceiverHeat => "receiver-heat",
+            Q::StartConductance => "start-conductance",
+            Q::HeatCapacity => "heat-capacity",
+            Q::LowSideVolume => "low-side-volume",
+            Q::EvaporatorCharge => "evaporator-charge",
+            Q::Around => "around",
+            Q::SumpRise => "sump-rise",
+            Q::SumpConductance => "sump-conductance",
+            Q::PointTemperature(number) => of_three(
+                [
+                    "point-1-temperature",
+                    "point-2-temperature",
+                    "point-3-temperature",
+                ],
+                number,
+            ),
+            Q::PointResistance(number) => of_three(
+                [
+                    "point-1-resistance",
+                    "point-2-resistance",
+                    "point-3-resistance",
+                ],
+                number,
+            ),
+            Q::Coefficient(number) => {
+                of_three(["coefficient-a", "coefficient-b", "coefficient-c"], number)
+            }
             Q::Converted(measure) => measure.key(),
         }
     }
 
     /// Whether every worksheet shares the answer: the job has one refrigerant and one place.
     pub fn is_shared(self) -> bool {
-        matches!(self, Q::Refrigerant | Q::Elevation | Q::GaugeElevation)
+        matches!(
+            self,
+            Q::Refrigerant | Q::Elevation | Q::GaugeElevation | Q::SensorElevation
+        )
     }
 
     /// Whether the answer only says how something is to be entered, so that nothing is assumed without it.
     pub fn is_way(self) -> bool {
-        matches!(self, Q::KnownAs | Q::Convert)
+        matches!(
+            self,
+            Q::KnownAs | Q::Convert | Q::SensorKind | Q::ThermistorBy | Q::TransducerBy
+        )
     }
 
-    /// The choice that has to be made at another question for this one to be asked.
+    /// The choice that has to be made at another question, itself asked, for this one to be asked.
     pub fn when(self) -> Option<(Question, &'static str)> {
         Some(match self {
             Q::OutputShare => (Q::KnownAs, KNOWN_AS[0]),
@@ -320,6 +465,22 @@ impl Question {
             Q::MeterVolts => (Q::KnownAs, KNOWN_AS[2]),
             Q::Converted(measure) => (Q::Convert, measure.key()),
             Q::GaugeElevation => (Q::Convert, Measure::Pressure.key()),
+            Q::ThermistorBy | Q::MeterResistance | Q::SimulatedTemperature => {
+                (Q::SensorKind, SENSORS[0])
+            }
+            Q::BaseResistance | Q::Beta => (Q::ThermistorBy, THERMISTORS[0]),
+            Q::PointTemperature(_) | Q::PointResistance(_) => (Q::ThermistorBy, THERMISTORS[1]),
+            Q::Coefficient(_) => (Q::ThermistorBy, THERMISTORS[2]),
+            Q::TransducerBy
+            | Q::RangeReference
+            | Q::RangeLow
+            | Q::RangeHigh
+            | Q::SimulatedPressure
+            | Q::SensorElevation => (Q::SensorKind, SENSORS[1]),
+            Q::SensorSupply | Q::LowShare | Q::HighShare | Q::MeterOutput => {
+                (Q::TransducerBy, TRANSDUCERS[0])
+            }
+            Q::MeterCurrent => (Q::TransducerBy, TRANSDUCERS[1]),
             _ => return None,
         })
     }
@@ -334,6 +495,11 @@ impl Question {
                 MotorKind::ShadedPole.key(),
             ]),
             Q::Bearing => Answer::Choice(Bearing::ALL.iter().map(|one| one.key()).collect()),
+            Q::SensorKind => Answer::Choice(SENSORS.to_vec()),
+            Q::ThermistorBy => Answer::Choice(THERMISTORS.to_vec()),
+            Q::TransducerBy => Answer::Choice(TRANSDUCERS.to_vec()),
+            Q::RangeReference => Answer::Choice(REFERENCES.to_vec()),
+            Q::Metering => Answer::Choice(Metering::ALL.iter().map(|one| one.key()).collect()),
             Q::Convert => {
                 Answer::Choice(Measure::CONVERTIBLE.iter().map(|one| one.key()).collect())
             }
@@ -346,7 +512,7 @@ impl Question {
         use Measure as M;
         use Usual::{At, Follows, LeftOut};
         let (measure, (low, high), usual) = match self {
-            Q::Elevation | Q::GaugeElevation | Q::KnownElevation => {
+            Q::Elevation | Q::GaugeElevation | Q::SensorElevation | Q::KnownElevation => {
                 (M::Elevation, of_field(Field::Elevation), At(0.0))
             }
             Q::Outdoor => (
@@ -391,6 +557,43 @@ impl Question {
             Q::CoolingCapacity => (M::Power, of_field(Field::CoolingCapacity), At(10e3)),
             Q::Evaporating => (M::Temperature, (celsius(-100.0), celsius(20.0)), Follows),
             Q::WantedSubcooling => (M::Difference, (0.0, 30.0), At(3.0)),
+            Q::BaseResistance => (M::Resistance, (10.0, 1e7), At(10e3)),
+            Q::Beta => (M::Beta, (1000.0, 8000.0), At(3950.0)),
+            Q::PointTemperature(number) => (
+                M::Temperature,
+                THERMISTOR_RANGE,
+                At(of_three(POINTS, number).0),
+            ),
+            Q::PointResistance(number) => {
+                (M::Resistance, (10.0, 1e7), At(of_three(POINTS, number).1))
+            }
+            Q::Coefficient(number) => (
+                M::Coefficient,
+                (-1.0, 1.0),
+                At(of_three(COEFFICIENTS, number)),
+            ),
+            Q::RangeLow => (M::Pressure, (0.0, 5e6), Follows),
+            Q::RangeHigh => (M::Pressure, (5e4, 5e7), Follows),
+            Q::SensorSupply => (M::Signal, (1.0, 36.0), At(5.0)),
+            Q::LowShare => (M::Share, (0.0, 0.8), At(0.1)),
+            Q::HighShare => (M::Share, (0.2, 1.0), At(0.9)),
+            Q::MeterResistance => (M::Resistance, (0.0, 1e9), Follows),
+            Q::MeterOutput => (M::Signal, (0.0, 48.0), Follows),
+            Q::MeterCurrent => (M::LoopCurrent, (0.0, 0.1), At(12e-3)),
+            Q::SimulatedTemperature => (M::Temperature, THERMISTOR_RANGE, At(celsius(20.0))),
+            Q::SimulatedPressure => (M::Pressure, (0.0, 5e7), Follows),
+            Q::Room => (M::Temperature, (celsius(-60.0), celsius(60.0)), Follows),
+            Q::CutOut | Q::CutIn => (M::Pressure, (1e3, 1e7), Follows),
+            Q::Condensing => (M::Temperature, (celsius(-60.0), celsius(90.0)), Follows),
+            Q::LiquidAtStart => (M::Temperature, (celsius(-60.0), celsius(60.0)), Follows),
+            Q::ReceiverHeat => (M::Power, (0.0, 1e5), At(0.0)),
+            Q::StartConductance => (M::Conductance, (0.0, 1e6), Follows),
+            Q::HeatCapacity => (M::HeatCapacity, (100.0, 1e8), Follows),
+            Q::LowSideVolume => (M::Volume, (1e-5, 10.0), Follows),
+            Q::EvaporatorCharge => (M::Mass, (1e-3, 1e3), Follows),
+            Q::Around => (M::Temperature, (celsius(-60.0), celsius(60.0)), Follows),
+            Q::SumpRise => (M::Difference, (0.0, 60.0), At(10.0)),
+            Q::SumpConductance => (M::Conductance, (0.01, 1e4), Follows),
             // Those that take no number have been answered before; this arm only closes the match.
             _ => (M::Share, (0.0, 1.0), LeftOut),
         };
@@ -418,10 +621,16 @@ impl Question {
             Q::PartsDrop => Some((5e3, 30e3)),
             Q::Evaporating => temperature(-30.0, 7.0),
             Q::WantedSubcooling => Some((2.0, 5.0)),
+            Q::Beta => Some((3000.0, 4600.0)),
+            Q::SensorSupply => Some((5.0, 12.0)),
+            Q::SumpRise => Some((8.0, 15.0)),
             _ => None,
         }
     }
 }
+
+/// Temperatures that thermistors are held to, K.
+const THERMISTOR_RANGE: (f64, f64) = (213.15, 423.15);
 
 /// The range of a field of a plan.
 fn of_field(field: Field) -> (f64, f64) {

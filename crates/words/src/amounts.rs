@@ -39,7 +39,14 @@ impl Units {
             Measure::Velocity => either("ft/min", "m/s"),
             Measure::Density => either("lb/ft3", "kg/m3"),
             Measure::Conductance => either("Btu/h F", "W/K"),
-            Measure::Voltage => field(Kind::Voltage),
+            Measure::Current => field(Kind::Current),
+            Measure::HeatCapacity => either("Btu/F", "kJ/K"),
+            Measure::Resistance => "kohm",
+            Measure::Beta => "K",
+            Measure::Coefficient => "e-3/K",
+            Measure::LoopCurrent => "mA",
+            Measure::Time => "s",
+            Measure::Voltage | Measure::Signal => field(Kind::Voltage),
             Measure::Frequency => field(Kind::Frequency),
             Measure::Speed => field(Kind::Speed),
             Measure::Share | Measure::Quality => field(Kind::Share),
@@ -149,7 +156,10 @@ fn figures(scale: Scale, measure: Measure) -> Figures {
             _ => 1,
         }),
         Measure::Speed | Measure::Voltage | Measure::Angle | Measure::Elevation => Decimals(0),
-        Measure::Frequency | Measure::Share => Decimals(0),
+        Measure::Frequency | Measure::Share | Measure::Beta | Measure::Time => Decimals(0),
+        // As many figures as data sheets print.
+        Measure::Coefficient => Significant(7),
+        Measure::Resistance | Measure::LoopCurrent => Significant(4),
         _ => Significant(3),
     }
 }

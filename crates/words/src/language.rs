@@ -13,17 +13,22 @@ use winterset_calc::parts_list;
 use winterset_calc::recommendation::Reason;
 use winterset_calc::sensor_place;
 use winterset_calc::settings::SettingsNote;
+use winterset_calc::weather::epw::EpwError;
 use winterset_calc::winter_start::BypassOutcome;
 use winterset_calc::{Action, Basis, Caution, Condition, Field, Method, Plan, Rule, Verdict};
 use winterset_profile::{Problem, share::ShareError};
 use winterset_refrigerant::Error;
 
 use crate::advice::{Advice, Ordered};
+use crate::controllers::ControllerWords;
 use crate::from_phone::FromPhone;
 use crate::numerals::Numerals;
+use crate::paper::Paper;
 use crate::pictures::Pictures;
 use crate::screen::Screen;
+use crate::sending::Sending;
 use crate::units::Units;
+use crate::weather::WeatherLabels;
 use crate::worksheets::WorksheetWords;
 
 /// The words round one field of the inputs.
@@ -63,6 +68,10 @@ pub trait Words: Sync {
     }
     /// The labels of the screens.
     fn screen(&self) -> &'static Screen;
+    /// The labels of a printed plan.
+    fn paper(&self) -> &'static Paper;
+    /// The labels round sending a system and receiving one.
+    fn sending(&self) -> &'static Sending;
     /// The words round a field.
     fn field(&self, field: Field) -> FieldWords;
     /// What is usual at a field, for under the answer; `None` where nothing is.
@@ -103,6 +112,12 @@ pub trait Words: Sync {
     fn method(&self, method: Method) -> RuleWords;
     /// Everything that is said on worksheets.
     fn worksheets(&self) -> &'static dyn WorksheetWords;
+    /// Everything that is said about a technician's own controllers.
+    fn controllers(&self) -> &'static dyn ControllerWords;
+    /// The labels round a site's weather file.
+    fn weather(&self) -> &'static WeatherLabels;
+    /// What is wrong with a weather file, and what would be right.
+    fn weather_error(&self, error: &EpwError) -> String;
 
     /// The labels round the elevation that a phone gives.
     fn phone(&self) -> &'static FromPhone;

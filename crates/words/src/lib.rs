@@ -6,30 +6,38 @@
 
 mod advice;
 mod amounts;
+mod controllers;
 mod english;
 mod example;
 mod french;
 mod from_phone;
 mod language;
 mod numerals;
+mod paper;
 mod pen;
 mod pictures;
 mod refused;
 mod screen;
+mod sending;
 mod spanish;
 mod units;
+mod weather;
 mod worksheets;
 mod written;
 
 pub use advice::{Advice, Ordered};
 pub use amounts::{amount_in, at_least, at_most, brief, converted, plain, symbol_of};
+pub use controllers::{ControllerLabels, ControllerWords};
 pub use from_phone::FromPhone;
 pub use language::{FieldWords, Language, Part, RuleWords, Words};
 pub use numerals::Numerals;
+pub use paper::Paper;
 pub use pictures::Pictures;
 pub use screen::Screen;
+pub use sending::Sending;
 pub use units::{PressureUnit, Shown, TemperatureUnit, Units, mark, symbol};
-pub use worksheets::{WorksheetLabels, WorksheetWords};
+pub use weather::WeatherLabels;
+pub use worksheets::{StartLabels, WorksheetLabels, WorksheetWords};
 
 /// Everything that is said, in the language spoken.
 pub fn words() -> &'static dyn Words {

@@ -94,7 +94,6 @@ pub struct Screen {
     pub save: &'static str,
     pub discard: &'static str,
     pub bad_link: &'static str,
-    pub already_here: &'static str,
 
     pub saturation: &'static str,
     pub refrigerant: &'static str,

@@ -5,6 +5,8 @@ use winterset_calc::SheetRule;
 use winterset_calc::flooding::FloodingError;
 use winterset_calc::liquid_line::LineError;
 use winterset_calc::motor::MotorError;
+use winterset_calc::sensor::SensorError;
+use winterset_calc::winter_start::StartError;
 use winterset_profile::{AmountProblem, Measure, Question, Scale, Sheet, Title};
 
 use crate::language::{FieldWords, RuleWords};
@@ -42,10 +44,42 @@ pub struct WorksheetLabels {
     pub gauge_note: fn(&str) -> String,
 }
 
+/// The words in place of values about sensors and a winter start, and what tells values of one rule apart.
+#[derive(Clone, Copy, Debug)]
+#[allow(missing_docs)] // each name is what the label is for
+pub struct StartLabels {
+    pub open: &'static str,
+    pub open_reason: &'static str,
+    pub short: &'static str,
+    pub short_reason: &'static str,
+    pub signal_low: &'static str,
+    pub signal_low_reason: &'static str,
+    pub signal_high: &'static str,
+    pub signal_high_reason: &'static str,
+    pub e24: &'static str,
+    pub e96: &'static str,
+    pub e24_shows: &'static str,
+    pub e96_shows: &'static str,
+    pub closed: &'static str,
+    pub closed_reason: &'static str,
+    pub as_it_was: &'static str,
+    pub as_it_was_reason: &'static str,
+    pub missing: &'static str,
+    pub missing_reason: &'static str,
+    pub none_needed: &'static str,
+    pub none_needed_reason: &'static str,
+    pub longer: &'static str,
+    pub longer_reason: &'static str,
+    pub never: &'static str,
+    pub never_reason: &'static str,
+}
+
 /// Everything that is said on worksheets in one language.
 pub trait WorksheetWords: Sync {
     /// The labels.
     fn labels(&self) -> &'static WorksheetLabels;
+    /// The words about sensors and a winter start.
+    fn start_labels(&self) -> &'static StartLabels;
     /// A worksheet: its name, and what it is for.
     fn sheet(&self, sheet: Sheet) -> RuleWords;
     /// What a section is about.
@@ -75,6 +109,10 @@ pub trait WorksheetWords: Sync {
     fn motor_error(&self, error: &MotorError, units: Units) -> String;
     /// What is wrong with a liquid line.
     fn line_error(&self, error: &LineError, units: Units, atmosphere: Pressure) -> String;
+    /// What is wrong with what a sensor is asked.
+    fn sensor_error(&self, error: &SensorError) -> &'static str;
+    /// What is wrong with a winter start.
+    fn start_error(&self, error: &StartError, units: Units, atmosphere: Pressure) -> String;
     /// What is wrong with a flooded condenser.
     fn flooding_error(&self, error: &FloodingError, units: Units, atmosphere: Pressure) -> String;
 }

@@ -30,6 +30,8 @@ const ALIKE: &[&str] = &[
     "Kilowatt",
     "Watt",
     "Litre",
+    "Coefficient",
+    "Signal",
 ];
 
 /// Titles and names in sources, which no language changes.

@@ -202,6 +202,12 @@ impl Page {
         Ok(())
     }
 
+    /// Picks a file in a field for files.
+    pub async fn pick(&self, css: &str, file: &Path) -> Result<(), Failure> {
+        let path = file.to_str().ok_or("a path that is no text")?;
+        Ok(self.find(css).await?.send_keys(path).await?)
+    }
+
     /// Presses a key where the focus is.
     pub async fn press(&self, key: &str) -> Result<(), Failure> {
         Ok(self.browser.active_element().await?.send_keys(key).await?)
@@ -307,6 +313,33 @@ impl Page {
                 .ok_or("the browser gave no picture")?,
         )?;
         keep_picture(name, &bytes)
+    }
+
+    /// What the screen is printed as, on A4: a PDF.
+    pub async fn paper(&self) -> Result<Vec<u8>, Failure> {
+        let printed = self
+            .browser
+            .cdp()
+            .send_raw(
+                "Page.printToPDF",
+                json!({ "paperWidth": 8.27, "paperHeight": 11.69, "preferCSSPageSize": false }),
+            )
+            .await?;
+        Ok(base64_decode(
+            printed["data"]
+                .as_str()
+                .ok_or("the browser printed nothing")?,
+        )?)
+    }
+
+    /// Shows the screen as it would be printed, or as a screen again.
+    pub async fn as_paper(&self, paper: bool) -> Result<(), Failure> {
+        let media = if paper { "print" } else { "" };
+        self.browser
+            .cdp()
+            .send_raw("Emulation.setEmulatedMedia", json!({ "media": media }))
+            .await?;
+        Ok(())
     }
 
     /// Closes the browser; the profile stays.

@@ -2,6 +2,7 @@
 
 use serde::{Deserialize, Serialize};
 use wasm_bindgen::JsValue;
+use winterset_profile::WinterHours;
 use winterset_words::{Language, Units};
 
 use crate::view::advice::Advice;
@@ -20,6 +21,9 @@ pub enum Ask {
         units: Units,
         /// Language to write in.
         language: Language,
+        /// Hours counted for the site; without them the year is the usual one.
+        #[serde(default)]
+        hours: Option<WinterHours>,
     },
     /// Whatever it is, leave it.
     Stop,

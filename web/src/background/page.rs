@@ -9,7 +9,7 @@ use wasm_bindgen::JsCast;
 use wasm_bindgen::prelude::Closure;
 use wasm_bindgen_futures::spawn_local;
 use web_sys::{HtmlScriptElement, MessageEvent, Worker, WorkerOptions, WorkerType};
-use winterset_profile::System;
+use winterset_profile::{System, WinterHours};
 use winterset_words::{Language, Units};
 use yew::Callback;
 
@@ -72,7 +72,13 @@ impl Desk {
 }
 
 /// Asks what follows from the plan of a record. The answers come until the question is dropped.
-pub fn ask(system: &System, plan: Held, units: Units, heard: Callback<Heard>) -> Asked {
+pub fn ask(
+    system: &System,
+    plan: Held,
+    units: Units,
+    hours: Option<WinterHours>,
+    heard: Callback<Heard>,
+) -> Asked {
     let gone = Rc::new(Cell::new(false));
     let id = DESK.with_borrow_mut(|desk| {
         desk.last = desk.last.wrapping_add(1);
@@ -87,8 +93,9 @@ pub fn ask(system: &System, plan: Held, units: Units, heard: Callback<Heard>) ->
                 system,
                 units,
                 language: Language::spoken(),
+                hours,
             }),
-            _ => spawn_local(in_the_page(plan, units, heard, gone.clone())),
+            _ => spawn_local(in_the_page(plan, units, hours, heard, gone.clone())),
         }
         id
     });
@@ -138,11 +145,17 @@ fn hear(told: Tell) {
 }
 
 /// The same work in the page, a step between two looks at what the person does.
-async fn in_the_page(plan: Held, units: Units, heard: Callback<Heard>, gone: Rc<Cell<bool>>) {
+async fn in_the_page(
+    plan: Held,
+    units: Units,
+    hours: Option<WinterHours>,
+    heard: Callback<Heard>,
+    gone: Rc<Cell<bool>>,
+) {
     let Ok(plan) = plan.0.as_ref() else {
         return;
     };
-    let mut work = Work::new(plan, units);
+    let mut work = Work::new(plan, units, hours.as_ref());
     loop {
         TimeoutFuture::new(0).await;
         if gone.get() {

@@ -8,7 +8,7 @@ use wasm_bindgen::JsCast;
 use wasm_bindgen::prelude::Closure;
 use wasm_bindgen_futures::spawn_local;
 use web_sys::{DedicatedWorkerGlobalScope, MessageEvent};
-use winterset_profile::System;
+use winterset_profile::{System, WinterHours};
 use winterset_words::Units;
 
 use super::message::{Ask, Tell, read, written};
@@ -31,10 +31,11 @@ pub fn serve() {
                 system,
                 units,
                 language,
+                hours,
             }) => {
                 language.speak();
                 CURRENT.set(Some(id));
-                spawn_local(advise(id, system, units));
+                spawn_local(advise(id, system, units, hours));
             }
             Some(Ask::Stop) | None => CURRENT.set(None),
         });
@@ -51,14 +52,14 @@ fn tell(message: &Tell) {
     }
 }
 
-async fn advise(id: u32, system: String, units: Units) {
+async fn advise(id: u32, system: String, units: Units, hours: Option<WinterHours>) {
     let Ok(system) = System::from_json(&system) else {
         return;
     };
     let Ok(plan) = system.plan() else {
         return;
     };
-    let mut work = Work::new(&plan, units);
+    let mut work = Work::new(&plan, units, hours.as_ref());
     loop {
         // Lets a newer question or a stop in between two steps.
         TimeoutFuture::new(0).await;

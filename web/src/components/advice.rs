@@ -3,7 +3,7 @@
 use std::rc::Rc;
 
 use winterset_calc::Field;
-use winterset_profile::System;
+use winterset_profile::{System, WinterHours};
 use winterset_words::{Units, screen};
 use yew::prelude::*;
 
@@ -23,20 +23,23 @@ pub struct AdviceProps {
     pub plan: Held,
     /// Units to write in.
     pub units: Units,
+    /// Hours counted for the site.
+    pub hours: Option<WinterHours>,
     /// Where a field of the system is answered.
     pub input: Callback<Field, Route>,
 }
 
-/// What is heard of the advice on a plan, asked anew whenever plan or units change.
+/// What is heard of the advice on a plan, asked anew whenever plan, units or hours change.
 #[hook]
-fn use_advice(system: &System, plan: &Held, units: Units) -> Heard {
+fn use_advice(system: &System, plan: &Held, units: Units, hours: &Option<WinterHours>) -> Heard {
     let heard = use_state(|| Heard::Progress(0.0));
     {
         let (heard, system) = (heard.clone(), system.clone());
-        use_effect_with((plan.clone(), units), move |(plan, units)| {
+        let of = (plan.clone(), units, hours.clone());
+        use_effect_with(of, move |(plan, units, hours)| {
             heard.set(Heard::Progress(0.0));
             let tell = Callback::from(move |news| heard.set(news));
-            let asked = ask(&system, plan.clone(), *units, tell);
+            let asked = ask(&system, plan.clone(), *units, hours.clone(), tell);
             move || drop(asked)
         });
     }
@@ -47,7 +50,7 @@ fn use_advice(system: &System, plan: &Held, units: Units) -> Heard {
 #[component]
 pub fn AdvicePart(props: &AdviceProps) -> Html {
     let t = words().advice();
-    match use_advice(&props.system, &props.plan, props.units) {
+    match use_advice(&props.system, &props.plan, props.units, &props.hours) {
         Heard::Progress(share) => html! {
             <section class="part" aria-busy="true">
                 <h2>{ t.methods }</h2>
@@ -55,11 +58,17 @@ pub fn AdvicePart(props: &AdviceProps) -> Html {
                 <progress max="1" value={share.to_string()} aria-label={screen().working_out} />
             </section>
         },
-        Heard::Whole(advice) => whole(&advice, &props.input),
+        Heard::Whole(advice) => {
+            let year = match &props.hours {
+                Some(hours) => (words().weather().methods_note)(hours.place()),
+                None => t.methods_note.to_owned(),
+            };
+            whole(&advice, &year, &props.input)
+        }
     }
 }
 
-fn whole(advice: &Rc<Advice>, input: &Callback<Field, Route>) -> Html {
+fn whole(advice: &Rc<Advice>, year: &str, input: &Callback<Field, Route>) -> Html {
     let t = words().advice();
     let first = advice.measure_first.as_ref().and_then(|(key, question)| {
         let field = Field::ALL.iter().find(|field| field.key() == key)?;
@@ -70,7 +79,7 @@ fn whole(advice: &Rc<Advice>, input: &Callback<Field, Route>) -> Html {
             <h2>{ t.methods }</h2>
             <p class="part__note">{ &advice.reason }</p>
             <ul class="methods">{ for advice.methods.iter().map(method) }</ul>
-            <p class="part__note">{ t.methods_note }</p>
+            <p class="part__note">{ year }</p>
             if let Some(off) = &advice.off {
                 <h3 class="step">{ t.compressor_off }</h3>
                 <p>{ off }</p>

@@ -1,4 +1,4 @@
-//! Sends a system: a link that carries the whole of it, to copy or to hand to the phone's share sheet.
+//! Sends a system: a link that carries the whole of it, to copy, to show as a code or to hand to the phone's share sheet; or a file.
 
 use js_sys::Reflect;
 use serde::Serialize;
@@ -8,7 +8,10 @@ use winterset_profile::{System, share};
 use winterset_words::screen;
 use yew::prelude::*;
 
+use super::code::Code;
+use super::file::Download;
 use crate::route::Route;
+use crate::view::words;
 
 /// How sending went.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -42,6 +45,8 @@ pub fn Send(props: &SendProps) -> Html {
         let sent = sent.setter();
         move |_| sent.set(Sent::Not)
     });
+    let is_shown = use_state_eq(|| false);
+    let text = use_memo(props.system.clone(), |system| share::to_file(system).ok());
     let link = use_memo(props.system.clone(), |system| {
         let payload = share::encode(system).ok()?;
         Route::Share { payload }.address()
@@ -73,6 +78,12 @@ pub fn Send(props: &SendProps) -> Html {
             });
         })
     };
+    let link_shown = link.clone();
+    let turn = {
+        let is_shown = is_shown.clone();
+        Callback::from(move |_: MouseEvent| is_shown.set(!*is_shown))
+    };
+    let words = words().sending();
     html! {
         <section class="part">
             <h2>{ t.send }</h2>
@@ -81,6 +92,12 @@ pub fn Send(props: &SendProps) -> Html {
                 <button type="button" class="button" onclick={copy}>{ t.copy_link }</button>
                 if can_share() {
                     <button type="button" class="button" onclick={share}>{ t.share }</button>
+                }
+                <button type="button" class="button" onclick={turn} aria-expanded={is_shown.to_string()}>
+                    { if *is_shown { words.hide_code } else { words.show_code } }
+                </button>
+                if let Some(text) = text.as_ref() {
+                    <Download name={file_name(&props.system.name)} text={text.clone()} label={words.save_file} />
                 }
             </div>
             <div role="status">
@@ -94,7 +111,26 @@ pub fn Send(props: &SendProps) -> Html {
                     </> },
                 } }
             </div>
+            if *is_shown {
+                <Code link={link_shown} name={props.system.name.clone()} />
+            }
+            <p class="quiet">{ words.file_note }</p>
         </section>
+    }
+}
+
+/// What the file of a system is called: its name as far as every file system takes it.
+fn file_name(name: &str) -> String {
+    let plain: String = name
+        .chars()
+        .map(|c| if c.is_alphanumeric() { c } else { ' ' })
+        .collect();
+    let parts: Vec<&str> = plain.split_whitespace().collect();
+    let short: String = parts.join("-").chars().take(60).collect();
+    if short.is_empty() {
+        "winterset.json".to_owned()
+    } else {
+        format!("winterset-{short}.json")
     }
 }
 

@@ -14,6 +14,7 @@ use super::curves::{Curves, Drawn};
 use super::field::{Choice, Choose, Number, Round};
 use super::ladder::{Headings, Ladder};
 use super::stretches::in_stretches;
+use super::test_values::{not_ready, test_values};
 use crate::store::{Act, use_shelf};
 use crate::view::ladder::{self, Read, Sampled, Sampling};
 use crate::view::plan::Held;
@@ -43,7 +44,10 @@ pub fn Winter(props: &WinterProps) -> Html {
         return Html::default();
     };
     let Some(drawn) = drawn else {
-        return html! { <section class="part waiting"><h2>{ t.ladder }</h2></section> };
+        return html! { <>
+            <section class="part waiting"><h2>{ t.ladder }</h2></section>
+            { not_ready() }
+        </> };
     };
     let sampled = match drawn.as_ref() {
         Some(sampled) => sampled,
@@ -126,6 +130,7 @@ pub fn Winter(props: &WinterProps) -> Html {
                     ..Round::default()
                 }} />
         </section>
+        { test_values(plan, sampled, units) }
         <Curves plan={props.plan.clone()} {drawn} {read} {rung} {units} />
     </> }
 }

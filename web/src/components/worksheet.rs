@@ -74,6 +74,9 @@ fn strip(strong: &[Line]) -> Html {
 }
 
 fn section(part: &Part, edit: &Callback<(Question, Entry)>) -> Html {
+    if part.asked.is_empty() && part.lines.is_empty() {
+        return Html::default();
+    }
     html! {
         <section class={part.title.map(|_| "part")}>
             if let Some(title) = part.title {

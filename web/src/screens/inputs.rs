@@ -5,7 +5,7 @@ use std::rc::Rc;
 use wasm_bindgen::JsCast;
 use web_sys::HtmlElement;
 use winterset_calc::Field;
-use winterset_profile::{Entry, Kind, System, kind_of};
+use winterset_profile::{Entry, Kind, System, WinterHours, kind_of};
 use winterset_words::{Units, screen};
 use yew::prelude::*;
 
@@ -20,7 +20,7 @@ use crate::store::{Act, ShelfHandle, use_shelf};
 use crate::view::fields::{self, ESSENTIALS, REST};
 use crate::view::name_or;
 use crate::view::plan::{self, Planned};
-use crate::view::words;
+use crate::view::{weather, words};
 
 /// Properties of [`Inputs`].
 #[derive(PartialEq, Properties)]
@@ -60,6 +60,7 @@ pub fn Inputs(props: &InputsProps) -> Html {
         units,
         planned: planned.clone(),
         system: Rc::new(system.clone()),
+        winter: site.and_then(|site| site.winter()),
     };
     let name = name_or(&system.name, t.unnamed_system);
     let verdict = plan::headline(&system, units);
@@ -93,6 +94,7 @@ struct Form {
     units: Units,
     planned: Planned,
     system: Rc<System>,
+    winter: Option<WinterHours>,
 }
 
 impl Form {
@@ -131,6 +133,7 @@ impl Form {
         match (field, kind_of(field)) {
             (Field::Refrigerant, _) => self.refrigerant(),
             (Field::CoolingCapacity, _) => self.load(),
+            (Field::OutdoorLow, _) => self.low(),
             (Field::FlowCoefficients | Field::PowerCoefficients, _) => self.text(field),
             (Field::Elevation, _) => self.elevation(),
             (_, None) => self.choice(field),
@@ -157,6 +160,28 @@ impl Form {
         html! {
             <Number key={field.key()} round={self.round(field)} text={self.typed(field)} units={fields::units_of(kind)}
                 {unit} signed={fields::is_signed(kind)} {edit} {choose} />
+        }
+    }
+
+    /// The site's low, with the design low of its weather file on offer. What stands beside the field is there whether it holds an offer or
+    /// not, so that the field in use stays the same one and keeps the focus.
+    fn low(&self) -> Html {
+        let field = Field::OutdoorLow;
+        let offered = self.winter.as_ref();
+        let offered = offered.filter(|hours| !weather::is_low_of(&self.system, hours, self.units));
+        html! { <>
+            { self.number(field) }
+            <div>{ for offered.map(|hours| self.offer(field, hours)) }</div>
+        </> }
+    }
+
+    fn offer(&self, field: Field, hours: &WinterHours) -> Html {
+        let entry = weather::low_entry(hours, self.units);
+        let take = self.edit(move |system, _| system.set(field, entry.clone()));
+        html! {
+            <button type="button" class="button button--plain" data-act="use-low" onclick={take.reform(|_: MouseEvent| String::new())}>
+                { (words().weather().offer)(&weather::low(hours, self.units)) }
+            </button>
         }
     }
 

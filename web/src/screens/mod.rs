@@ -1,5 +1,6 @@
 //! The screens, one a file.
 
+mod controller;
 mod inputs;
 mod nowhere;
 mod plan;
@@ -39,6 +40,9 @@ pub fn of(route: Route) -> Html {
             html! { <worksheet::WorksheetScreen key={sheet.clone()} sheet={sheet.clone()} /> }
         }
         Route::Settings => html! { <settings::Settings /> },
+        Route::Controller { controller } => {
+            html! { <controller::ControllerScreen key={controller.clone()} controller={controller.clone()} /> }
+        }
         Route::Share { payload } => {
             html! { <share::Share key={payload.clone()} payload={payload.clone()} /> }
         }

@@ -3,7 +3,7 @@
 use std::rc::Rc;
 
 use winterset_calc::{Field, Method, Plan, Verdict};
-use winterset_profile::{FieldError, Site, System};
+use winterset_profile::{FieldError, Site, System, WinterHours};
 use winterset_words::{Units, screen};
 use yew::prelude::*;
 use yew_router::prelude::*;
@@ -16,17 +16,18 @@ use crate::components::cycle::CyclePart;
 use crate::components::go::Go;
 use crate::components::head::Head;
 use crate::components::icon::{Icon, Sketch};
+use crate::components::on_controller::OnController;
 use crate::components::send::Send;
 use crate::components::sheet::{Line, SheetLine};
 use crate::components::value::Value;
 use crate::components::verdict::VerdictBlock;
 use crate::components::winter::Winter;
 use crate::route::Route;
-use crate::store::{Act, use_shelf};
+use crate::store::{Act, Preferences, use_shelf};
 use crate::view::name_or;
 use crate::view::plan::{Held, Planned};
 use crate::view::sheet::Writer;
-use crate::view::{fields, plan, words};
+use crate::view::{controllers, fields, plan, words};
 
 /// Properties of [`PlanScreen`].
 #[derive(PartialEq, Properties)]
@@ -77,11 +78,26 @@ pub fn PlanScreen(props: &PlanProps) -> Html {
         name_or(&site.name, t.unnamed_site),
     );
     let planned = plan::of(system);
+    let choose = {
+        let (shelf, here) = (shelf.dispatcher(), here.clone());
+        Callback::from(move |controller: String| {
+            shelf.dispatch(Act::EditSystem {
+                site: here.site.clone(),
+                system: here.system.clone(),
+                edit: Rc::new(move |system: &mut System| {
+                    system.controller.clone_from(&controller);
+                }),
+            });
+        })
+    };
     html! {
         <main class="screen screen--wide">
             <Head title={name.clone()} {up} />
             { match planned.as_ref() {
-                Ok(plan) => whole(plan, &planned, system, &here, units),
+                Ok(plan) => {
+                    let shown = Shown { plan, planned: &planned, system, hours: site.winter() };
+                    whole(shown, &here, &shelf.preferences, choose)
+                }
                 Err(errors) => missing(errors, system, &here, units),
             } }
             if !system.entries.is_empty() {
@@ -146,9 +162,24 @@ fn missing(errors: &[FieldError], system: &System, here: &Here, units: Units) ->
     </> }
 }
 
+/// A system with its plan.
+struct Shown<'a> {
+    plan: &'a Plan,
+    planned: &'a Planned,
+    system: &'a System,
+    hours: Option<WinterHours>,
+}
+
 /// The whole plan.
-fn whole(plan: &Plan, planned: &Planned, system: &System, here: &Here, units: Units) -> Html {
+fn whole(shown: Shown, here: &Here, preferences: &Preferences, choose: Callback<String>) -> Html {
     let t = screen();
+    let Shown {
+        plan,
+        planned,
+        system,
+        hours,
+    } = shown;
+    let units = preferences.units;
     let writer = Writer::new(plan, units);
     let is_assumed = |field: &Field| {
         fields::value(system, *field, units)
@@ -163,6 +194,12 @@ fn whole(plan: &Plan, planned: &Planned, system: &System, here: &Here, units: Un
         </> }) }
         { for writer.notes().into_iter().map(|note| html! { <p class="part__note">{ note }</p> }) }
     </> };
+    let print = Callback::from(|_: MouseEvent| {
+        if let Some(window) = web_sys::window() {
+            // A browser that cannot print says so itself.
+            let _ = window.print();
+        }
+    });
     let assumed = Field::ALL.iter().filter(|field| is_assumed(field)).count();
     html! { <>
         <VerdictBlock number={plan::strong_number(plan, units)} enough={plan.verdict.is_enough()}
@@ -175,17 +212,21 @@ fn whole(plan: &Plan, planned: &Planned, system: &System, here: &Here, units: Un
             <Go to={here.inputs()} class="button">
                 { if assumed == 0 { t.change_inputs.to_owned() } else { (t.replace_assumed)(assumed) } }
             </Go>
+            <button type="button" class="button" onclick={print}>{ words().paper().print }</button>
         </div>
         <div class="two">
-            <section class="part two__first">
-                <h2>{ t.settings_sheet }</h2>
-                if is_needed {
-                    <p class="part__note">{ t.settings_sheet_note }</p>
-                    { settings }
-                } else {
-                    <details class="more"><summary>{ t.settings_all_the_same }</summary>{ settings }</details>
-                }
-            </section>
+            <div class="two__first">
+                <section class="part">
+                    <h2>{ t.settings_sheet }</h2>
+                    if is_needed {
+                        <p class="part__note">{ t.settings_sheet_note }</p>
+                        { settings }
+                    } else {
+                        <details class="more"><summary>{ t.settings_all_the_same }</summary>{ settings }</details>
+                    }
+                </section>
+                { on_controller(plan, system, preferences, choose) }
+            </div>
             <div class="two__side"><Winter plan={Held(planned.clone())} /></div>
             <div class="two__rest">
             <section class="part">
@@ -208,7 +249,7 @@ fn whole(plan: &Plan, planned: &Planned, system: &System, here: &Here, units: Un
             <CyclePart plan={Held(planned.clone())} {units} />
             </div>
         </div>
-        <AdvicePart system={system.clone()} plan={Held(planned.clone())} {units} input={{
+        <AdvicePart system={system.clone()} plan={Held(planned.clone())} {units} {hours} input={{
             let here = here.clone();
             Callback::from(move |field| here.input(field))
         }} />
@@ -234,6 +275,31 @@ fn whole(plan: &Plan, planned: &Planned, system: &System, here: &Here, units: Un
             </ul>
         </section>
     </> }
+}
+
+/// How the settings sheet stands to the controller that was chosen for the system.
+fn on_controller(
+    plan: &Plan,
+    system: &System,
+    preferences: &Preferences,
+    choose: Callback<String>,
+) -> Html {
+    let t = words().controllers().labels();
+    let choices = preferences.controllers.iter().map(|controller| {
+        let name = name_or(&controller.name, t.unnamed);
+        (AttrValue::from(controller.id.clone()), name)
+    });
+    let chosen = preferences.controller(&system.controller);
+    let checked =
+        chosen.map(|controller| controllers::checked(plan, controller, preferences.units));
+    let limits = chosen.map(|controller| Route::Controller {
+        controller: controller.id.clone(),
+    });
+    html! {
+        <OnController choices={choices.collect::<Vec<_>>()} {choose} {checked}
+            chosen={chosen.map(|controller| AttrValue::from(controller.id.clone())).unwrap_or_default()}
+            limits={limits.unwrap_or(Route::Settings)} />
+    }
 }
 
 fn sheet(lines: Vec<Line>) -> Html {

@@ -1,16 +1,22 @@
-//! The technician's own settings: units, theme, and whether the app works without a network.
+//! The technician's own settings: units, theme, own controllers, and whether the app works without a network.
 
 use std::rc::Rc;
 
-use winterset_profile::{Kind, Unit};
+use winterset_profile::{Controller, Kind, Unit};
 use winterset_words::{Language, PressureUnit, TemperatureUnit, screen, symbol};
 use yew::prelude::*;
+use yew_router::prelude::*;
 
 use crate::components::choices::Choices;
 use crate::components::field::Choice;
+use crate::components::go::Go;
 use crate::components::head::Head;
+use crate::components::icon::{Icon, Sketch};
 use crate::offline::Offline;
-use crate::store::{Act, Preferences, Theme, use_shelf};
+use crate::route::Route;
+use crate::store::{Act, Preferences, ShelfHandle, Theme, id, use_shelf};
+use crate::view::name_or;
+use crate::view::{controllers, words};
 
 /// The settings.
 #[component]
@@ -55,6 +61,7 @@ pub fn Settings() -> Html {
                 choose={choose(|preferences, chosen| {
                     preferences.theme = Theme::ALL.into_iter().find(|theme| theme.key() == chosen).unwrap_or_default();
                 })} />
+            <OwnControllers />
             <section class="part" aria-live="polite">
                 <h2>{ t.offline }</h2>
                 <p>{ match offline {
@@ -67,6 +74,60 @@ pub fn Settings() -> Html {
             <p class="quiet quiet--after">{ t.defers }</p>
         </main>
     }
+}
+
+/// The technician's own controllers, each leading to its limits.
+#[component]
+fn OwnControllers() -> Html {
+    let t = words().controllers().labels();
+    let shelf = use_shelf();
+    let navigator = use_navigator();
+    let add = {
+        let shelf = shelf.clone();
+        Callback::from(move |_: MouseEvent| {
+            let controller = added(&shelf);
+            if let Some(navigator) = &navigator {
+                navigator.push(&Route::Controller { controller });
+            }
+        })
+    };
+    let kept = &shelf.preferences.controllers;
+    html! {
+        <section class="part">
+            <h2>{ t.own }</h2>
+            <p class="part__note">{ t.own_note }</p>
+            if kept.is_empty() {
+                <p>{ t.none_yet }</p>
+            } else {
+                <ul class="list">
+                    { for kept.iter().map(|controller| html! {
+                        <li key={controller.id.clone()}>
+                            <Go to={Route::Controller { controller: controller.id.clone() }} class="list__one">
+                                <span class="list__name">{ name_or(&controller.name, t.unnamed) }</span>
+                                <span class="list__note">{ controllers::headline(controller) }</span>
+                                <Icon sketch={Sketch::On} />
+                            </Go>
+                        </li>
+                    }) }
+                </ul>
+            }
+            <div class="buttons">
+                <button type="button" class="button" onclick={add}>{ t.add }</button>
+            </div>
+        </section>
+    }
+}
+
+/// Adds a controller without limits; its identifier.
+fn added(shelf: &ShelfHandle) -> String {
+    let controller = Controller::new(id::new());
+    let id = controller.id.clone();
+    shelf.dispatch(Act::EditPreferences(Rc::new(
+        move |preferences: &mut Preferences| {
+            preferences.controllers.push(controller.clone());
+        },
+    )));
+    id
 }
 
 fn temperature(token: &str) -> TemperatureUnit {

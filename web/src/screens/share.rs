@@ -1,14 +1,16 @@
-//! A system that came in a link: what it holds, and whether to keep it.
+//! A system that arrived by link or file: what it holds, how it differs from the one of its name here, and whether to keep it.
 
+use std::collections::BTreeSet;
 use std::rc::Rc;
 
 use winterset_calc::Field;
-use winterset_profile::{Site, System, share};
+use winterset_profile::{Site, System, merge, share};
 use winterset_words::screen;
 use yew::prelude::*;
 use yew_router::prelude::*;
 
 use super::nowhere::Nowhere;
+use crate::components::differences::Differences;
 use crate::components::field::Choose;
 use crate::components::field::Round;
 use crate::components::head::Head;
@@ -17,7 +19,7 @@ use crate::components::verdict::VerdictBlock;
 use crate::route::Route;
 use crate::store::{Act, id, use_shelf};
 use crate::view::name_or;
-use crate::view::{fields, plan, words};
+use crate::view::{arrival, fields, plan, words};
 
 /// Properties of [`Share`].
 #[derive(PartialEq, Properties)]
@@ -37,7 +39,9 @@ pub fn Share(props: &ShareProps) -> Html {
     let navigator = use_navigator();
     let units = shelf.preferences.units;
     let arrived = use_memo(props.payload.clone(), |payload| share::decode(payload));
-    let to = use_state_eq(|| NEW.to_owned());
+    let chosen = use_state_eq(|| None::<String>);
+    // Which answers differ from what would be done without a word.
+    let turned = use_state_eq(BTreeSet::<String>::new);
     let system = match arrived.as_ref() {
         Ok(system) => system.clone(),
         Err(error) => {
@@ -46,10 +50,67 @@ pub fn Share(props: &ShareProps) -> Html {
         }
     };
     let planned = plan::of(&system);
+    let t_sending = words().sending();
+    let to = (*chosen).clone().unwrap_or_else(|| {
+        let home = shelf
+            .sites
+            .iter()
+            .find(|site| arrival::twin(site, &system).is_some());
+        home.map_or_else(|| NEW.to_owned(), |site| site.id.clone())
+    });
     let choose = {
-        let to = to.clone();
-        Callback::from(move |site: String| to.set(site))
+        let (chosen, turned) = (chosen.setter(), turned.setter());
+        Callback::from(move |site: String| {
+            chosen.set(Some(site));
+            turned.set(BTreeSet::new());
+        })
     };
+    let twin = shelf
+        .site(&to)
+        .and_then(|site| arrival::twin(site, &system))
+        .cloned();
+    let rows = twin
+        .as_ref()
+        .map(|here| arrival::rows(here, &system, units))
+        .unwrap_or_default();
+    let taken: BTreeSet<String> = rows
+        .iter()
+        .filter(|row| row.is_taken != turned.contains(&row.key))
+        .map(|row| row.key.clone())
+        .collect();
+    let turn = {
+        let turned = turned.clone();
+        Callback::from(move |key: String| {
+            let mut now = (*turned).clone();
+            if !now.remove(&key) {
+                now.insert(key);
+            }
+            turned.set(now);
+        })
+    };
+    let join = twin.as_ref().map(|here| {
+        let (shelf, navigator, site, taken) = (
+            shelf.dispatcher(),
+            navigator.clone(),
+            to.clone(),
+            taken.clone(),
+        );
+        let (here, system) = (here.id.clone(), system.clone());
+        Callback::from(move |_: MouseEvent| {
+            let (arrived, taken) = (system.clone(), taken.clone());
+            shelf.dispatch(Act::EditSystem {
+                site: site.clone(),
+                system: here.clone(),
+                edit: Rc::new(move |kept: &mut System| *kept = merge(kept, &arrived, &taken)),
+            });
+            if let Some(navigator) = &navigator {
+                navigator.replace(&Route::Plan {
+                    site: site.clone(),
+                    system: here.clone(),
+                });
+            }
+        })
+    });
     let save = {
         let (shelf, navigator, system, to) = (
             shelf.dispatcher(),
@@ -62,12 +123,12 @@ pub fn Share(props: &ShareProps) -> Html {
                 id: id::new(),
                 ..system.clone()
             };
-            let site = if *to == NEW { id::new() } else { (*to).clone() };
+            let site = if to == NEW { id::new() } else { to.clone() };
             let route = Route::Plan {
                 site: site.clone(),
                 system: system.id.clone(),
             };
-            if *to == NEW {
+            if to == NEW {
                 let mut new = Site::new(site, system.name.clone());
                 new.systems.push(system);
                 shelf.dispatch(Act::AddSite(new));
@@ -92,9 +153,6 @@ pub fn Share(props: &ShareProps) -> Html {
             name_or(&site.name, t.unnamed_site),
         )
     }));
-    let twin = shelf
-        .site(&to)
-        .is_some_and(|site| site.systems.iter().any(|one| one.name == system.name));
     html! {
         <main class="screen">
             <Head title={name_or(&system.name, t.unnamed_system)} note={AttrValue::from(format!("{}. {}", t.arrived, t.arrived_note))} />
@@ -109,13 +167,24 @@ pub fn Share(props: &ShareProps) -> Html {
                 },
             } }
             <Choose round={Round { key: "save-to".into(), ask: t.save_to.into(), ..Round::default() }}
-                {choices} chosen={(*to).clone()} {choose} />
-            if twin {
-                <p class="part__note">{ t.already_here }</p>
+                {choices} chosen={to.clone()} {choose} />
+            if let Some(here) = &twin {
+                if rows.is_empty() {
+                    <p class="said" data-same="">{ t_sending.same }</p>
+                } else {
+                    <Differences name={name_or(&here.name, t.unnamed_system)} rows={rows.clone()} {taken} {turn} />
+                }
             }
             <div class="buttons">
                 <button type="button" class="button" onclick={discard}>{ t.discard }</button>
-                <button type="button" class="button button--first" onclick={save}>{ t.save }</button>
+                if let Some(join) = join.filter(|_| !rows.is_empty()) {
+                    <button type="button" class="button" onclick={save}>{ t_sending.save_apart }</button>
+                    <button type="button" class="button button--first" onclick={join}>{ t_sending.merge }</button>
+                } else {
+                    <button type="button" class="button button--first" onclick={save}>
+                        { if twin.is_some() { t_sending.save_apart } else { t.save } }
+                    </button>
+                }
             </div>
             <section class="part">
                 <h2>{ t.values_used }</h2>

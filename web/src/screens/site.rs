@@ -1,8 +1,9 @@
-//! One site: its name and its systems.
+//! One site: its name, its systems and its winter hours.
 
 use std::rc::Rc;
 
-use winterset_profile::{Site, System};
+use winterset_calc::Field;
+use winterset_profile::{Site, System, WinterHours};
 use winterset_words::screen;
 use yew::prelude::*;
 use yew_router::prelude::*;
@@ -14,10 +15,12 @@ use crate::components::go::Go;
 use crate::components::head::Head;
 use crate::components::icon::{Icon, Sketch};
 use crate::components::shared_bank::SharedBankPart;
+use crate::components::weather::WeatherPart;
 use crate::route::Route;
 use crate::store::{Act, id, use_shelf};
 use crate::view::name_or;
 use crate::view::plan::headline;
+use crate::view::weather;
 
 /// Properties of [`SiteScreen`].
 #[derive(PartialEq, Properties)]
@@ -62,6 +65,37 @@ pub fn SiteScreen(props: &SiteProps) -> Html {
             }
         })
     };
+    let winter = site.winter();
+    let keep = {
+        let (shelf, site) = (shelf.dispatcher(), site.id.clone());
+        Callback::from(move |hours: Option<WinterHours>| {
+            shelf.dispatch(Act::EditSite {
+                site: site.clone(),
+                edit: Rc::new(move |site: &mut Site| site.set_winter(hours.as_ref())),
+            });
+        })
+    };
+    let use_low = {
+        let (shelf, site) = (shelf.dispatcher(), site.id.clone());
+        let low = winter
+            .as_ref()
+            .map(|hours| weather::low_entry(hours, units));
+        Callback::from(move |()| {
+            let low = low.clone().unwrap_or_default();
+            shelf.dispatch(Act::EditSite {
+                site: site.clone(),
+                edit: Rc::new(move |site: &mut Site| {
+                    for system in &mut site.systems {
+                        system.set(Field::OutdoorLow, low.clone());
+                    }
+                }),
+            });
+        })
+    };
+    let is_used = winter.as_ref().is_some_and(|hours| {
+        let mut systems = site.systems.iter();
+        systems.all(|system| weather::is_low_of(system, hours, units))
+    });
     let remove = {
         let (shelf, id) = (shelf.clone(), site.id.clone());
         Callback::from(move |()| {
@@ -98,6 +132,7 @@ pub fn SiteScreen(props: &SiteProps) -> Html {
                 </div>
             </section>
             <SharedBankPart systems={site.systems.clone()} {units} />
+            <WeatherPart kept={winter} {units} systems={(site.systems.len(), is_used)} {keep} {use_low} />
             <section class="part">
                 <Confirm act={t.remove_site_act} question={(t.remove_site)(&name_or(&site.name, t.unnamed_site))} done={remove} />
             </section>

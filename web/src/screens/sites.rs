@@ -1,10 +1,12 @@
 //! All sites; on a phone that holds none, what this is and where to start.
 
 use winterset_profile::Site;
+use winterset_profile::share::{self, ShareError};
 use winterset_words::screen;
 use yew::prelude::*;
 use yew_router::prelude::*;
 
+use crate::components::file::Pick;
 use crate::components::go::Go;
 use crate::components::head::Head;
 use crate::components::icon::{Icon, Sketch};
@@ -12,6 +14,10 @@ use crate::offline::Offline;
 use crate::route::Route;
 use crate::store::{Act, demo, id, use_shelf};
 use crate::view::name_or;
+use crate::view::words;
+
+/// No file of a system comes near this size, in bytes.
+const LARGEST_FILE: f64 = 1e6;
 
 /// The start screen.
 #[component]
@@ -35,6 +41,19 @@ pub fn Sites() -> Html {
     };
     let new_site = add(|| Site::new(id::new(), ""));
     let demo_site = add(demo::site);
+    let sending = words().sending();
+    let trouble = use_state_eq(|| None::<&'static str>);
+    let open = {
+        let (navigator, trouble) = (navigator.clone(), trouble.setter());
+        Callback::from(move |text: Option<String>| match opened(text) {
+            Ok(to) => {
+                if let Some(navigator) = &navigator {
+                    navigator.push(&to);
+                }
+            }
+            Err(why) => trouble.set(Some(why)),
+        })
+    };
     let has_demo = shelf.sites.iter().any(demo::is_demo);
     html! {
         <main class="screen">
@@ -69,9 +88,34 @@ pub fn Sites() -> Html {
             if !has_demo {
                 <p class="quiet quiet--after">{ t.demo_note }</p>
             }
+            <section class="part">
+                <div class="buttons">
+                    <Pick id="open-file" label={sending.open_file} most={LARGEST_FILE} read={open} />
+                </div>
+                <p class="quiet quiet--after">{ sending.open_file_note }</p>
+                <div role="alert">
+                    if let Some(why) = *trouble {
+                        <p class="said">{ why }</p>
+                    }
+                </div>
+            </section>
             if offline == Offline::Ready {
                 <p class="quiet quiet--after" role="status">{ t.offline_ready }</p>
             }
         </main>
     }
+}
+
+/// Where the system of a file is shown, as one that came in a link is; or what is wrong with the file.
+fn opened(text: Option<String>) -> Result<Route, &'static str> {
+    let sending = words().sending();
+    let system = share::from_file(&text.ok_or(sending.file_unreadable)?).map_err(|error| {
+        if matches!(error, ShareError::TooLarge) {
+            sending.file_too_large
+        } else {
+            sending.file_holds_nothing
+        }
+    })?;
+    let payload = share::encode(&system).map_err(|_| sending.file_unreadable)?;
+    Ok(Route::Share { payload })
 }

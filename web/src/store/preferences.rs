@@ -1,7 +1,9 @@
 //! The technician's own settings, and what the worksheets were left with.
 
+use std::collections::BTreeMap;
+
 use serde::{Deserialize, Serialize};
-use winterset_profile::Worksheets;
+use winterset_profile::{Controller, Worksheets};
 use winterset_words::{Language, Units};
 
 /// How the screens look.
@@ -82,11 +84,46 @@ pub struct Preferences {
     pub worksheets: Worksheets,
     /// Outdoor temperature now, as typed, in the unit of temperature.
     pub outdoor_now: String,
+    /// The technician's own controllers, in the order they were added.
+    pub controllers: Vec<Controller>,
+    /// What a newer version keeps here and this one does not know.
+    #[serde(flatten)]
+    pub other: BTreeMap<String, serde_json::Value>,
 }
 
 impl Preferences {
     /// The language of every screen.
     pub fn language(&self) -> Language {
         self.language.unwrap_or_else(of_the_browser)
+    }
+
+    /// The controller with this identifier.
+    pub fn controller(&self, id: &str) -> Option<&Controller> {
+        let mut controllers = self.controllers.iter();
+        controllers.find(|controller| controller.id == id)
+    }
+
+    /// The controller with this identifier, to change.
+    pub fn controller_mut(&mut self, id: &str) -> Option<&mut Controller> {
+        let mut controllers = self.controllers.iter_mut();
+        controllers.find(|controller| controller.id == id)
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn older_and_newer_forms_are_read_and_kept() {
+        let older: Preferences = serde_json::from_str(r#"{"theme":"dark"}"#).unwrap();
+        assert_eq!((older.theme, older.controllers.len()), (Theme::Dark, 0));
+        let text = r#"{"controllers":[{"id":"a","sketch":[1]}],"gloves":true}"#;
+        let newer: Preferences = serde_json::from_str(text).unwrap();
+        assert!(newer.controller("a").is_some());
+        let back: serde_json::Value =
+            serde_json::from_str(&serde_json::to_string(&newer).unwrap()).unwrap();
+        assert_eq!(back["gloves"], true);
+        assert_eq!(back["controllers"][0]["sketch"][0], 1);
     }
 }

@@ -10,6 +10,7 @@ use winterset_calc::lever::{Change, Lever};
 use winterset_calc::sensor_place::Outcome;
 use winterset_calc::weather::{Bins, UsualYear};
 use winterset_calc::{Method, Plan, Quantity};
+use winterset_profile::WinterHours;
 use winterset_words::Units;
 
 use super::sheet::Writer;
@@ -80,13 +81,13 @@ pub struct Work {
 const BEFORE: usize = Method::ALL.len() + Change::ALL.len();
 
 impl Work {
-    /// Starts with nothing done.
-    pub fn new(plan: &Plan, units: Units) -> Self {
+    /// Starts with nothing done. The year is that of the hours counted for the site, else the usual one.
+    pub fn new(plan: &Plan, units: Units, hours: Option<&WinterHours>) -> Self {
+        let usual = || UsualYear::new(plan.input.outdoor_low).ok();
+        let counted = hours.and_then(WinterHours::bins);
         Self {
             units,
-            bins: UsualYear::new(plan.input.outdoor_low)
-                .ok()
-                .map(|year| year.bins()),
+            bins: counted.or_else(|| Some(usual()?.bins())),
             step: 0,
             summaries: Vec::new(),
             levers: Vec::new(),

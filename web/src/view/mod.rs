@@ -1,6 +1,8 @@
 //! From plans and records to what components draw: words and places on a scale, nothing computed.
 
 pub mod advice;
+pub mod arrival;
+pub mod controllers;
 pub mod curves;
 pub mod cycle;
 pub mod fields;
@@ -9,6 +11,8 @@ pub mod outdoor;
 pub mod plan;
 pub mod shared_bank;
 pub mod sheet;
+pub mod test_values;
+pub mod weather;
 pub mod worksheets;
 
 pub use winterset_words::words;

@@ -29,7 +29,7 @@ impl Within {
 
 impl OwnController {
     /// Each wanted setting against the limits, in the order of [`Setting`]; what is not wanted has no finding, nor has the
-    /// full-speed point or the throttling range where the controller has no such input.
+    /// full-speed point or the throttling range where the controller has no such input, nor supply and current where it feeds no motor.
     pub fn check(&self, wanted: &Wanted) -> Vec<Finding> {
         let mut standings = self.sensed(&wanted.sensed);
         if let Some(value) = wanted.minimum_output {
@@ -43,8 +43,10 @@ impl OwnController {
             standings.push((Setting::StartBoost, standing));
         }
         standings.push((Setting::MotorOutput, self.output(&wanted.outputs)));
-        standings.push((Setting::SupplyVoltage, self.supply(wanted)));
-        standings.push((Setting::RatedCurrent, self.current(&wanted.motors)));
+        if !wanted.motors.is_empty() {
+            standings.push((Setting::SupplyVoltage, self.supply(wanted)));
+            standings.push((Setting::RatedCurrent, self.current(&wanted.motors)));
+        }
         let finding = |(setting, standing)| Finding { setting, standing };
         standings.into_iter().map(finding).collect()
     }

@@ -16,6 +16,17 @@ pub enum Safety {
     Unsafe,
 }
 
+impl Safety {
+    /// A stable name.
+    pub fn key(self) -> &'static str {
+        match self {
+            Safety::Safe => "safe",
+            Safety::Check => "check",
+            Safety::Unsafe => "unsafe",
+        }
+    }
+}
+
 /// What using the nearest value allowed, in place of the wanted one, does. Common practice, no published source.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
 pub enum Effect {
@@ -39,6 +50,32 @@ pub enum Effect {
 }
 
 impl Effect {
+    /// Every effect.
+    pub const ALL: [Self; 8] = [
+        Effect::HoldLimitRises,
+        Effect::BelowLowestSpeed,
+        Effect::LongerBoost,
+        Effect::MayNotStart,
+        Effect::RunsHotter,
+        Effect::BelowNeed,
+        Effect::MayHunt,
+        Effect::CannotBeSet,
+    ];
+
+    /// A stable name.
+    pub fn key(self) -> &'static str {
+        match self {
+            Effect::HoldLimitRises => "hold_limit_rises",
+            Effect::BelowLowestSpeed => "below_lowest_speed",
+            Effect::LongerBoost => "longer_boost",
+            Effect::MayNotStart => "may_not_start",
+            Effect::RunsHotter => "runs_hotter",
+            Effect::BelowNeed => "below_need",
+            Effect::MayHunt => "may_hunt",
+            Effect::CannotBeSet => "cannot_be_set",
+        }
+    }
+
     /// Whether the system may run so.
     pub fn safety(self) -> Safety {
         match self {
@@ -98,6 +135,23 @@ pub enum Standing {
     Overloaded(Loading),
     /// The currents cannot be added up.
     Currents(MotorError),
+}
+
+impl Standing {
+    /// A stable name.
+    pub fn key(&self) -> &'static str {
+        match self {
+            Standing::Inside => "inside",
+            Standing::NotStated => "not_stated",
+            Standing::Outside(_) => "outside",
+            Standing::NotANumber => "not_a_number",
+            Standing::NoSuchInput { .. } => "no_such_input",
+            Standing::NoSuchOutput { .. } => "no_such_output",
+            Standing::ShortOfReserve(_) => "short_of_reserve",
+            Standing::Overloaded(_) => "overloaded",
+            Standing::Currents(_) => "currents",
+        }
+    }
 }
 
 /// One setting against a controller.

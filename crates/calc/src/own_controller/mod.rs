@@ -44,6 +44,22 @@ pub enum Setting {
     RatedCurrent,
 }
 
+impl Setting {
+    /// A stable name.
+    pub fn key(self) -> &'static str {
+        match self {
+            Setting::Input => "input",
+            Setting::FullSpeedPoint => "full_speed_point",
+            Setting::ThrottlingRange => "throttling_range",
+            Setting::MinimumOutput => "minimum_output",
+            Setting::StartBoost => "start_boost",
+            Setting::MotorOutput => "motor_output",
+            Setting::SupplyVoltage => "supply_voltage",
+            Setting::RatedCurrent => "rated_current",
+        }
+    }
+}
+
 /// How a controller drives a motor.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
 pub enum MotorOutput {

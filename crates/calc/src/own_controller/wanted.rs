@@ -7,6 +7,7 @@ use uom::si::f64::{
 
 use super::MotorOutput;
 use crate::input::Sensing;
+use crate::plan::Plan;
 use crate::settings::{Drive, Settings};
 
 /// The settings that stand in the sensed quantity.
@@ -65,7 +66,7 @@ pub struct Wanted {
     pub outputs: Vec<MotorOutput>,
     /// Supply voltage, r.m.s.
     pub supply: ElectricPotential,
-    /// Full-load current of each motor on the controller.
+    /// Full-load current of each motor that the controller feeds; none where it gives them a signal alone.
     pub motors: Vec<ElectricCurrent>,
 }
 
@@ -91,5 +92,18 @@ impl Wanted {
             supply,
             motors,
         }
+    }
+}
+
+impl Plan {
+    /// What the plan asks of a controller: its settings sheet, with all fans on one controller.
+    pub fn wanted(&self) -> Wanted {
+        let input = &self.input;
+        let motors = match self.settings.drive {
+            Drive::PhaseCut { .. } => vec![self.full_load(); input.fans.value as usize],
+            Drive::Signal { .. } => Vec::new(),
+        };
+        let sensing = self.settings.sensing.value;
+        Wanted::of(&self.settings, sensing, input.voltage.value, motors)
     }
 }

@@ -1,15 +1,17 @@
 //! Hours by whole degrees Celsius of outdoor temperature.
 
+use std::collections::BTreeMap;
+
 use uom::si::f64::{ThermodynamicTemperature, Time};
 use uom::si::thermodynamic_temperature::degree_celsius;
 use uom::si::time::hour;
 
-use super::Weather;
+use super::{LEAP_YEAR, Weather};
 
 /// Where the hours of [`Bins`] come from.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
 pub enum Origin {
-    /// Counted from a weather file.
+    /// Counted from a weather file, here or elsewhere.
     File,
     /// From a design low and the usual shape of a year: common practice, no published source.
     UsualShape,
@@ -24,6 +26,43 @@ pub struct Bin {
     pub high: ThermodynamicTemperature,
     /// Hours between the edges.
     pub hours: Time,
+}
+
+/// Coldest and warmest outdoor temperature that hours are counted for, °C: the degrees that a weather file can have.
+const COUNTED: (f64, f64) = (-70.0, 71.0);
+
+/// Why hours that were counted elsewhere are not taken. Entries count from 0.
+#[derive(Clone, Copy, Debug, PartialEq, thiserror::Error)]
+pub enum HoursError {
+    /// A temperature that no place has.
+    #[error("entry {index}: {given:?} is outside {low:?} to {high:?}")]
+    Temperature {
+        /// Which entry.
+        index: usize,
+        /// The temperature as given.
+        given: ThermodynamicTemperature,
+        /// Coldest taken.
+        low: ThermodynamicTemperature,
+        /// Warmest taken.
+        high: ThermodynamicTemperature,
+    },
+    /// A time below nothing, or no number.
+    #[error("entry {index}: {given:?} is no time")]
+    Time {
+        /// Which entry.
+        index: usize,
+        /// The time as given.
+        given: Time,
+    },
+    /// There are no hours at all.
+    #[error("no hours")]
+    Nothing,
+    /// All together are more than a leap year.
+    #[error("{total:?} is more than a year")]
+    MoreThanAYear {
+        /// All hours together.
+        total: Time,
+    },
 }
 
 /// Hours by outdoor temperature in bins of 1 K whose edges are whole degrees Celsius.
@@ -61,6 +100,51 @@ impl Bins {
                 .collect(),
             origin: Origin::File,
         }
+    }
+
+    /// Counts hours that were counted elsewhere: each entry a temperature, -70 to 71 °C, and the time of a year that it stands for. They
+    /// come in any order; several of one degree add up.
+    ///
+    /// # Errors
+    /// [`HoursError`].
+    pub fn counted(entries: &[(ThermodynamicTemperature, Time)]) -> Result<Self, HoursError> {
+        let mut by_degree: BTreeMap<i32, f64> = BTreeMap::new();
+        for (index, (given, time)) in entries.iter().enumerate() {
+            let degrees = given.get::<degree_celsius>();
+            if !(COUNTED.0..=COUNTED.1).contains(&degrees) {
+                return Err(HoursError::Temperature {
+                    index,
+                    given: *given,
+                    low: celsius(COUNTED.0),
+                    high: celsius(COUNTED.1),
+                });
+            }
+            let hours = time.get::<hour>();
+            if !(0.0..=f64::MAX).contains(&hours) {
+                return Err(HoursError::Time {
+                    index,
+                    given: *time,
+                });
+            }
+            if hours > 0.0 {
+                *by_degree.entry(degrees.floor() as i32).or_default() += hours;
+            }
+        }
+        let total: f64 = by_degree.values().sum();
+        // Sums of parts of hours miss the whole by a last digit.
+        if total > LEAP_YEAR + 1e-6 {
+            return Err(HoursError::MoreThanAYear {
+                total: Time::new::<hour>(total),
+            });
+        }
+        let ends = by_degree.keys().next().zip(by_degree.keys().next_back());
+        let (first, last) = ends.ok_or(HoursError::Nothing)?;
+        let hours = (*first..=*last).map(|degree| by_degree.get(&degree).copied().unwrap_or(0.0));
+        Ok(Self {
+            first: *first,
+            hours: hours.collect(),
+            origin: Origin::File,
+        })
     }
 
     /// Bins from the lower edge of the first, °C, and the hours of each.

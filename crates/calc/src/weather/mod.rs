@@ -16,7 +16,7 @@ use uom::si::f64::{Angle, Length, Pressure, ThermodynamicTemperature, Time, Velo
 use uom::si::thermodynamic_temperature::kelvin;
 use uom::si::time::hour;
 
-pub use bins::{Bin, Bins, Origin};
+pub use bins::{Bin, Bins, HoursError, Origin};
 pub use usual::UsualYear;
 
 /// Hours of a common year.

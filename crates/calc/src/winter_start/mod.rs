@@ -15,6 +15,7 @@ mod standing;
 mod start_up;
 mod sump;
 mod table;
+mod usual;
 mod wind;
 
 pub use error::{StartError, StartInput};
@@ -25,6 +26,10 @@ pub use start_up::{
     usual_heat_capacity, usual_horizon,
 };
 pub use sump::{SumpHeat, sump_heat, usual_heating_time, usual_sump_conductance, usual_sump_rise};
+pub use usual::{
+    usual_high_side, usual_idle_conductance, usual_low_side_volume, usual_shell,
+    usual_switch_below, usual_wind,
+};
 pub use wind::{
     AgainstWind, Hold, Turn, Wind, WindOn, against_wind, dc_hold, usual_wind_coefficient,
 };

@@ -9,14 +9,15 @@ use winterset_calc::weather::{Bins, UsualYear};
 use winterset_calc::winter_start::{BypassOutcome, Contact, Persists};
 use winterset_calc::{Method, PerMethod, Plan};
 
-/// Everything that a plan advises. What a plan has no answer to is `null`.
-pub fn of(plan: &Plan) -> Value {
+/// Everything that a plan advises, over the hours of a year or the usual ones. What a plan has no answer to is `null`.
+pub fn of(plan: &Plan, hours: Option<&Bins>) -> Value {
     let method = plan.recommendation.method;
-    let bins = UsualYear::new(plan.input.outdoor_low).map(|year| year.bins());
-    let compared = bins.as_ref().ok().map(|bins| plan.compare(bins));
+    let usual = || Some(UsualYear::new(plan.input.outdoor_low).ok()?.bins());
+    let bins = hours.cloned().or_else(usual);
+    let compared = bins.as_ref().map(|bins| plan.compare(bins));
     json!({
         "methods": compared.as_ref().map(methods),
-        "free_cooling": bins.as_ref().ok().zip(compared.as_ref()).and_then(|(bins, compared)| off(plan, bins, compared.of(method))),
+        "free_cooling": bins.as_ref().zip(compared.as_ref()).and_then(|(bins, compared)| off(plan, bins, compared.of(method))),
         "levers": levers(plan),
         "bands": bands(plan),
         "order": plan.order(method).ok().map(|parts| parts.iter().map(part).collect::<Vec<_>>()),

@@ -12,7 +12,7 @@ pub fn to(request: Request) -> Outcome<Value> {
         Request::Saturation(refrigerant, given) => saturation(&refrigerant, &given),
         Request::State(refrigerant, at) => state(&refrigerant, &at),
         Request::Refrigerants => Ok(refrigerants::all()),
-        Request::Plan(system, outdoor) => plan::to(&system, outdoor),
+        Request::Plan(asked) => plan::to(&asked),
     }
 }
 

@@ -4,6 +4,7 @@
 mod advice;
 mod answer;
 mod body;
+mod controller;
 mod json;
 mod plan;
 mod record;

@@ -7,13 +7,15 @@ use winterset_calc::advice::ReversingValve;
 use winterset_calc::need::IceLimit;
 use winterset_calc::settings::{Drive, Settings, SettingsNote};
 use winterset_calc::{Curves, Cycle, HoldLimits, Method, Plan, Point, Problem, Verdict, Zones};
-use winterset_profile::System;
 
-use super::{Outcome, WireError, advice};
+use super::request::Planned;
+use super::{Outcome, WireError, advice, controller};
 
 /// Answers with the plan of a record, its curves along outdoor temperatures or the usual ones.
-pub fn to(system: &System, outdoor: Option<Vec<ThermodynamicTemperature>>) -> Outcome<Value> {
-    let plan = system.plan().map_err(|errors| WireError::fields(&errors))?;
+pub fn to(asked: &Planned) -> Outcome<Value> {
+    let plan = asked.system.plan();
+    let plan = plan.map_err(|errors| WireError::fields(&errors))?;
+    let outdoor = asked.outdoor.clone();
     let outdoor = outdoor.unwrap_or_else(|| usual_outdoor(&plan));
     let curves = plan.curves(&outdoor).map_err(|(index, problem)| {
         let field = format!("outdoor_temperatures_K[{index}]");
@@ -35,7 +37,7 @@ pub fn to(system: &System, outdoor: Option<Vec<ThermodynamicTemperature>>) -> Ou
         .iter()
         .map(|(part, pressure)| (part.key().to_owned(), pressure.value.value.into()))
         .collect();
-    Ok(json!({
+    let mut out = json!({
         "pressure_need": {
             "pressure_Pa": plan.need.pressure.value.value,
             "condensing_K": plan.need.condensing.value,
@@ -70,8 +72,12 @@ pub fn to(system: &System, outdoor: Option<Vec<ThermodynamicTemperature>>) -> Ou
         "settings": settings(&plan.settings),
         "on_off_Pa": { "off": plan.on_off_points.value.0.value, "on": plan.on_off_points.value.1.value },
         "curves": curves_of(&curves),
-        "advice": advice::of(&plan),
-    }))
+        "advice": advice::of(&plan, asked.hours.as_ref()),
+    });
+    if let Some(limits) = &asked.controller {
+        out["controller"] = controller::findings(&plan, limits);
+    }
+    Ok(out)
 }
 
 fn limits_of(hold: &HoldLimits) -> Map<String, Value> {

@@ -32,12 +32,17 @@ fn without_nulls(value: &Value) -> Value {
 }
 
 fn check(record: &Value) -> Outcome<()> {
-    let system = Body::new("system", record, &["version", "id", "name", "entries"])?;
+    let system = Body::new(
+        "system",
+        record,
+        &["version", "id", "name", "entries", "controller"],
+    )?;
     let version = |value: &Value| value.as_u64().filter(|version| *version > 0);
     let wanted = "a whole number is wanted: the version of the record form";
     system.read("version", "version", version, wanted)?;
     system.text("id")?;
     system.text("name")?;
+    system.text("controller")?;
     let Some(entries) = system.value("entries") else {
         return Ok(());
     };

@@ -1,26 +1,43 @@
 //! Requests.
 
+use serde_json::Value;
 use uom::si::available_energy::joule_per_kilogram;
 use uom::si::f64::{
     AvailableEnergy, MassDensity, Pressure, Ratio, SpecificHeatCapacity, ThermodynamicTemperature,
+    Time,
 };
 use uom::si::mass_density::kilogram_per_cubic_meter;
 use uom::si::pressure::pascal;
 use uom::si::ratio::ratio;
 use uom::si::specific_heat_capacity::joule_per_kilogram_kelvin;
 use uom::si::thermodynamic_temperature::kelvin;
+use uom::si::time::second;
+use winterset_calc::own_controller::OwnController;
+use winterset_calc::weather::{Bins, HoursError};
 use winterset_profile::System;
 use winterset_refrigerant::Refrigerant;
 
 use super::body::Body;
-use super::{Outcome, WireError, json, record};
+use super::{Outcome, WireError, controller, json, record};
 
 /// A request, read.
 pub enum Request {
     Saturation(Refrigerant, Given),
     State(Refrigerant, At),
     Refrigerants,
-    Plan(Box<System>, Option<Vec<ThermodynamicTemperature>>),
+    Plan(Box<Planned>),
+}
+
+/// What a plan is asked for.
+pub struct Planned {
+    /// The record.
+    pub system: System,
+    /// Outdoor temperatures of the curves; `None` for the usual ones.
+    pub outdoor: Option<Vec<ThermodynamicTemperature>>,
+    /// The controller that the settings are held against.
+    pub controller: Option<OwnController>,
+    /// Hours of a year by outdoor temperature; `None` for the usual year.
+    pub hours: Option<Bins>,
 }
 
 /// What saturation is asked at.
@@ -41,6 +58,8 @@ pub enum At {
 const TEMPERATURE: &str = "temperature_K";
 const PRESSURE: &str = "pressure_Pa";
 const OUTDOOR: &str = "outdoor_temperatures_K";
+const CONTROLLER: &str = "controller";
+const HOURS: &str = "hours";
 const DENSITY: &str = "density_kg_m3";
 const ENTHALPY: &str = "enthalpy_J_kg";
 const ENTROPY: &str = "entropy_J_kgK";
@@ -70,7 +89,11 @@ pub fn read(line: &[u8]) -> Outcome<Request> {
         "saturation" => saturation(Body::new(name, body, &SATURATION)?),
         "state" => state(Body::new(name, body, &STATE)?),
         "refrigerants" => Body::new(name, body, &[]).map(|_| Request::Refrigerants),
-        "plan" => plan(Body::new(name, body, &["system", OUTDOOR])?),
+        "plan" => plan(Body::new(
+            name,
+            body,
+            &["system", OUTDOOR, CONTROLLER, HOURS],
+        )?),
         _ => {
             let message = "a request is one of saturation, state, plan or refrigerants";
             Err(WireError::new("unknown_request", name, message))
@@ -109,8 +132,8 @@ fn state(body: Body) -> Outcome<Request> {
     ];
     let mut beside = beside.into_iter().flatten();
     let (field, value) = beside.next().ok_or_else(|| missing(TEMPERATURE))?;
-    if let Some((second, _)) = beside.next() {
-        return either_or(second);
+    if let Some((other, _)) = beside.next() {
+        return either_or(other);
     }
     let enthalpy = AvailableEnergy::new::<joule_per_kilogram>(value);
     let at = match (pressure(body)?, body.positive(DENSITY)?, field) {
@@ -145,7 +168,55 @@ fn plan(body: Body) -> Outcome<Request> {
             .map(ThermodynamicTemperature::new::<kelvin>)
             .collect()
     });
-    Ok(Request::Plan(Box::new(record::read(system)?), outdoor))
+    Ok(Request::Plan(Box::new(Planned {
+        system: record::read(system)?,
+        outdoor,
+        controller: body.value(CONTROLLER).map(controller::read).transpose()?,
+        hours: hours(body)?,
+    })))
+}
+
+/// Hours of a year by outdoor temperature.
+fn hours(body: Body) -> Outcome<Option<Bins>> {
+    let wanted = "a list of pairs is wanted, each a temperature in K and a time in s";
+    let pairs = |value: &Value| {
+        let pairs = value.as_array()?.iter();
+        pairs
+            .map(|pair| match pair.as_array()?.as_slice() {
+                [temperature, time] => Some((
+                    ThermodynamicTemperature::new::<kelvin>(temperature.as_f64()?),
+                    Time::new::<second>(time.as_f64()?),
+                )),
+                _ => None,
+            })
+            .collect::<Option<Vec<_>>>()
+    };
+    let Some(entries) = body.read(HOURS, HOURS, pairs, wanted)? else {
+        return Ok(None);
+    };
+    Bins::counted(&entries).map(Some).map_err(|error| {
+        let (field, message) = match error {
+            HoursError::Temperature {
+                index, low, high, ..
+            } => (
+                format!("{HOURS}[{index}]"),
+                format!(
+                    "a temperature from {} K to {} K is wanted",
+                    low.value, high.value
+                ),
+            ),
+            HoursError::Time { index, .. } => (
+                format!("{HOURS}[{index}]"),
+                "a time of nothing or more is wanted".to_owned(),
+            ),
+            HoursError::Nothing => (HOURS.to_owned(), "some time is wanted".to_owned()),
+            HoursError::MoreThanAYear { total } => (
+                HOURS.to_owned(),
+                format!("{} s together are more than a year", total.value),
+            ),
+        };
+        WireError::new("out_of_range", field, message)
+    })
 }
 
 fn refrigerant(body: Body) -> Outcome<Refrigerant> {

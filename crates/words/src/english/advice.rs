@@ -306,7 +306,7 @@ pub(super) fn off(outcome: &Off, duty: Duty, units: Units) -> String {
             units.hours(time)
         ),
         Off::NeverColdEnough { up_to, coldest } => format!(
-            "Below {} outdoors {carrier} could carry the whole load, but a usual year here is no colder than {}.",
+            "Below {} outdoors {carrier} could carry the whole load, but a year here is no colder than {}.",
             pen.brief(Quantity::Temperature(up_to)),
             pen.brief(Quantity::Temperature(coldest))
         ),

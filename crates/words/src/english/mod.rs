@@ -1,13 +1,18 @@
 //! English.
 
 mod advice;
+mod controllers;
 mod fields;
 mod from_phone;
+mod paper;
 mod pictures;
 mod plan;
 mod problems;
 mod rules;
 mod screen;
+mod sending;
+mod sensors;
+mod weather;
 mod worksheets;
 
 use uom::si::f64::Pressure;
@@ -20,18 +25,23 @@ use winterset_calc::parts_list;
 use winterset_calc::recommendation::Reason;
 use winterset_calc::sensor_place;
 use winterset_calc::settings::SettingsNote;
+use winterset_calc::weather::epw::EpwError;
 use winterset_calc::winter_start::BypassOutcome;
 use winterset_calc::{Action, Basis, Caution, Condition, Field, Method, Plan, Rule, Verdict};
 use winterset_profile::{Problem, share::ShareError};
 use winterset_refrigerant::Error;
 
 use crate::advice::{Advice, Ordered};
+use crate::controllers::ControllerWords;
 use crate::from_phone::FromPhone;
 use crate::language::{FieldWords, Part, RuleWords, Words};
 use crate::numerals::Numerals;
+use crate::paper::Paper;
 use crate::pictures::Pictures;
 use crate::screen::Screen;
+use crate::sending::Sending;
 use crate::units::Units;
+use crate::weather::WeatherLabels;
 use crate::worksheets::WorksheetWords;
 
 /// English.
@@ -49,6 +59,14 @@ impl Words for English {
 
     fn screen(&self) -> &'static Screen {
         &screen::SCREEN
+    }
+
+    fn paper(&self) -> &'static Paper {
+        &paper::PAPER
+    }
+
+    fn sending(&self) -> &'static Sending {
+        &sending::SENDING
     }
 
     fn field(&self, field: Field) -> FieldWords {
@@ -133,6 +151,18 @@ impl Words for English {
 
     fn pictures(&self) -> &'static Pictures {
         &pictures::PICTURES
+    }
+
+    fn controllers(&self) -> &'static dyn ControllerWords {
+        &English
+    }
+
+    fn weather(&self) -> &'static WeatherLabels {
+        &weather::LABELS
+    }
+
+    fn weather_error(&self, error: &EpwError) -> String {
+        weather::error(error)
     }
 
     fn advice(&self) -> &'static Advice {

@@ -5,13 +5,15 @@ use winterset_calc::SheetRule;
 use winterset_calc::flooding::FloodingError;
 use winterset_calc::liquid_line::LineError;
 use winterset_calc::motor::MotorError;
+use winterset_calc::sensor::SensorError;
+use winterset_calc::winter_start::StartError;
 use winterset_profile::{Amount, AmountProblem, Measure, Question, Scale, Sheet, Title};
 
-use super::{English, problems};
+use super::{English, problems, sensors};
 use crate::amounts::{at_least, at_most};
 use crate::language::{FieldWords, RuleWords};
 use crate::units::Units;
-use crate::worksheets::{WorksheetLabels, WorksheetWords};
+use crate::worksheets::{StartLabels, WorksheetLabels, WorksheetWords};
 
 static LABELS: WorksheetLabels = WorksheetLabels {
     worksheets: "Worksheets",
@@ -47,6 +49,10 @@ impl WorksheetWords for English {
         &LABELS
     }
 
+    fn start_labels(&self) -> &'static StartLabels {
+        &sensors::LABELS
+    }
+
     fn sheet(&self, sheet: Sheet) -> RuleWords {
         let (name, reason) = match sheet {
             Sheet::Saturation => (
@@ -73,6 +79,14 @@ impl WorksheetWords for English {
                 "Liquid line",
                 "Pressure drop, flash, and the subcooling to start with.",
             ),
+            Sheet::Sensors => (
+                "Sensors",
+                "What a meter reads at a thermistor or transducer, and the resistor to test with.",
+            ),
+            Sheet::WinterStart => (
+                "Winter start",
+                "Standing pressure against the cut-out, bypass time, and heat for the sump.",
+            ),
             Sheet::Units => ("Units", "A value in every other unit."),
         };
         RuleWords { name, reason }
@@ -96,6 +110,13 @@ impl WorksheetWords for English {
             Title::Load => "Load",
             Title::Line => "The line",
             Title::Place => "Place",
+            Title::Sensor => "The sensor",
+            Title::Meter => "From the meter",
+            Title::Simulate => "To test the controller",
+            Title::PressureSwitch => "Low-pressure switch",
+            Title::HighSide => "Condenser and receiver, at the start",
+            Title::LowSide => "Low side",
+            Title::Sump => "Compressor sump",
         }
     }
 
@@ -108,6 +129,7 @@ impl WorksheetWords for English {
         let field = match question {
             Question::MotorKind => winterset_calc::Field::Motor,
             Question::Bearing => winterset_calc::Field::Bearing,
+            Question::Metering => winterset_calc::Field::Metering,
             Question::Convert => {
                 let measure = Measure::ALL.iter().find(|measure| measure.key() == key);
                 return measure.map_or("Unknown choice", |measure| self.measure(*measure));
@@ -117,7 +139,7 @@ impl WorksheetWords for English {
                     "output" => "Output in percent",
                     "true-volts" => "Volts on a true r.m.s. meter",
                     "meter-volts" => "Volts on a plain meter",
-                    _ => "Unknown choice",
+                    _ => sensors::choice(key).unwrap_or("Unknown choice"),
                 };
             }
         };
@@ -144,7 +166,15 @@ impl WorksheetWords for English {
             Measure::Velocity => "Velocity",
             Measure::Density => "Density",
             Measure::Conductance => "Conductance for heat",
+            Measure::HeatCapacity => "Capacity for heat",
+            Measure::Resistance => "Resistance",
+            Measure::Beta => "Beta",
+            Measure::Coefficient => "Coefficient",
+            Measure::Signal => "Signal",
+            Measure::LoopCurrent => "Current",
+            Measure::Time => "Time",
             Measure::Voltage => "Voltage",
+            Measure::Current => "Current",
             Measure::Frequency => "Frequency",
             Measure::Speed => "Speed",
             Measure::Share => "Share",
@@ -214,6 +244,14 @@ impl WorksheetWords for English {
             }
             LineError::Refrigerant(error) => problems::refused(error, units, atmosphere),
         }
+    }
+
+    fn sensor_error(&self, error: &SensorError) -> &'static str {
+        sensors::sensor_error(error)
+    }
+
+    fn start_error(&self, error: &StartError, units: Units, atmosphere: Pressure) -> String {
+        sensors::start_error(error, units, atmosphere)
     }
 
     fn flooding_error(&self, error: &FloodingError, units: Units, atmosphere: Pressure) -> String {
@@ -385,6 +423,7 @@ fn question_words(question: Question) -> (&'static str, &'static str) {
         Question::Converted(measure) => {
             (English.measure(measure), "The value and the unit it is in.")
         }
+        other => sensors::question(other).unwrap_or_default(),
     }
 }
 
@@ -505,6 +544,7 @@ fn rule_words(rule: SheetRule) -> (&'static str, &'static str) {
             "At the outlet of condenser or receiver, for what is wanted at the valve.",
         ),
         SheetRule::Conversion => ("In another unit", "The same in another unit."),
+        other => sensors::rule(other).unwrap_or_default(),
     }
 }
 

@@ -325,7 +325,7 @@ pub(super) fn off(outcome: &Off, duty: Duty, units: Units) -> String {
             units.hours(time)
         ),
         Off::NeverColdEnough { up_to, coldest } => format!(
-            "Sous {} dehors, {carrier} pourrait porter toute la charge, mais une année habituelle ne descend ici qu’à {}.",
+            "Sous {} dehors, {carrier} pourrait porter toute la charge, mais une année ne descend ici qu’à {}.",
             pen.brief(Quantity::Temperature(up_to)),
             pen.brief(Quantity::Temperature(coldest))
         ),

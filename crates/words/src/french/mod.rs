@@ -1,14 +1,19 @@
 //! French.
 
 mod advice;
+mod controllers;
 mod fields;
 mod from_phone;
+mod paper;
 mod pictures;
 mod plan;
 mod problems;
 mod rules;
 mod screen;
+mod sending;
+mod sensors;
 mod sources;
+mod weather;
 mod worksheets;
 
 use uom::si::f64::Pressure;
@@ -21,18 +26,23 @@ use winterset_calc::parts_list;
 use winterset_calc::recommendation::Reason;
 use winterset_calc::sensor_place;
 use winterset_calc::settings::SettingsNote;
+use winterset_calc::weather::epw::EpwError;
 use winterset_calc::winter_start::BypassOutcome;
 use winterset_calc::{Action, Basis, Caution, Condition, Field, Method, Plan, Rule, Verdict};
 use winterset_profile::{Problem, share::ShareError};
 use winterset_refrigerant::Error;
 
 use crate::advice::{Advice, Ordered};
+use crate::controllers::ControllerWords;
 use crate::from_phone::FromPhone;
 use crate::language::{FieldWords, Part, RuleWords, Words};
 use crate::numerals::Numerals;
+use crate::paper::Paper;
 use crate::pictures::Pictures;
 use crate::screen::Screen;
+use crate::sending::Sending;
 use crate::units::Units;
+use crate::weather::WeatherLabels;
 use crate::worksheets::WorksheetWords;
 
 /// French.
@@ -62,6 +72,14 @@ impl Words for French {
 
     fn screen(&self) -> &'static Screen {
         &screen::SCREEN
+    }
+
+    fn paper(&self) -> &'static Paper {
+        &paper::PAPER
+    }
+
+    fn sending(&self) -> &'static Sending {
+        &sending::SENDING
     }
 
     fn field(&self, field: Field) -> FieldWords {
@@ -145,6 +163,18 @@ impl Words for French {
 
     fn worksheets(&self) -> &'static dyn WorksheetWords {
         &French
+    }
+
+    fn controllers(&self) -> &'static dyn ControllerWords {
+        &French
+    }
+
+    fn weather(&self) -> &'static WeatherLabels {
+        &weather::LABELS
+    }
+
+    fn weather_error(&self, error: &EpwError) -> String {
+        weather::error(error)
     }
 
     fn phone(&self) -> &'static FromPhone {

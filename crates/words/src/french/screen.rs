@@ -98,7 +98,6 @@ pub static SCREEN: Screen = Screen {
     save: "Enregistrer",
     discard: "Abandonner",
     bad_link: "Ce lien est illisible",
-    already_here: "Un système de ce nom est déjà sur ce site. Celui-ci est enregistré à côté.",
 
     saturation: "Saturation",
     refrigerant: "Fluide frigorigène",

@@ -95,6 +95,31 @@ pub(super) fn source(english: &'static str) -> &'static str {
             "ASHRAE Handbook Refrigeration, chapitre des systèmes frigorifiques aux halocarbures\u{a0}; sans la chaleur des alentours"
         }
         "NIST SP 811, appendix B" => "NIST SP 811, annexe B",
+        "IEC 60539-1: beta of a thermistor" => "IEC 60539-1\u{a0}: bêta d’une thermistance",
+        "A straight line between the ends of the range, by definition" => {
+            "Une droite entre les bouts de la plage, par définition"
+        }
+        "IEC 60381-1 for the signal; faults in the manner of NAMUR NE 43" => {
+            "IEC 60381-1 pour le signal\u{a0}; défauts à la manière de NAMUR NE 43"
+        }
+        "IEC 60063: preferred values of resistors" => {
+            "IEC 60063\u{a0}: valeurs normales des résistances"
+        }
+        "The sensor's own curve, at the resistor's value" => {
+            "La courbe même du capteur, à la valeur de la résistance"
+        }
+        "The standing pressure and the switch compared" => {
+            "Comparaison de la pression à l’arrêt et du pressostat"
+        }
+        "Mass and energy balances of a start, over saturated states; AHRI 750 for the metering device. Usual volumes and charges: common practice, no published source" => {
+            "Bilans de masse et d’énergie d’un démarrage, sur des états saturés\u{a0}; AHRI 750 pour le détendeur. Volumes et charges habituels\u{a0}: usage courant, sans source publiée"
+        }
+        "Mass and energy balances of a start, over saturated states" => {
+            "Bilans de masse et d’énergie d’un démarrage, sur des états saturés"
+        }
+        "Steady loss of the shell; the conductance of a bare shell in wind by McAdams's flat plate" => {
+            "Perte constante de l’enveloppe\u{a0}; conductance d’une enveloppe nue dans le vent selon la plaque plane de McAdams"
+        }
         publication => publication,
     }
 }

@@ -5,13 +5,15 @@ use winterset_calc::SheetRule;
 use winterset_calc::flooding::FloodingError;
 use winterset_calc::liquid_line::LineError;
 use winterset_calc::motor::MotorError;
+use winterset_calc::sensor::SensorError;
+use winterset_calc::winter_start::StartError;
 use winterset_profile::{Amount, AmountProblem, Measure, Question, Scale, Sheet, Title};
 
-use super::{French, problems, sources};
+use super::{French, problems, sensors, sources};
 use crate::amounts::{at_least, at_most, symbol_of};
 use crate::language::{FieldWords, RuleWords};
 use crate::units::Units;
-use crate::worksheets::{WorksheetLabels, WorksheetWords};
+use crate::worksheets::{StartLabels, WorksheetLabels, WorksheetWords};
 
 static LABELS: WorksheetLabels = WorksheetLabels {
     worksheets: "Fiches de calcul",
@@ -47,6 +49,10 @@ impl WorksheetWords for French {
         &LABELS
     }
 
+    fn start_labels(&self) -> &'static StartLabels {
+        &sensors::LABELS
+    }
+
     fn sheet(&self, sheet: Sheet) -> RuleWords {
         let (name, reason) = match sheet {
             Sheet::Saturation => (
@@ -73,6 +79,14 @@ impl WorksheetWords for French {
                 "Conduite de liquide",
                 "Perte de pression, vaporisation et sous-refroidissement de départ.",
             ),
+            Sheet::Sensors => (
+                "Capteurs",
+                "Ce qu’un appareil lit sur une thermistance ou un transmetteur, et la résistance pour l’essai.",
+            ),
+            Sheet::WinterStart => (
+                "Démarrage en hiver",
+                "Pression à l’arrêt face au déclenchement, durée de pontage, et chaleur pour le carter.",
+            ),
             Sheet::Units => ("Unités", "Une valeur dans toutes les autres unités."),
         };
         RuleWords { name, reason }
@@ -96,6 +110,13 @@ impl WorksheetWords for French {
             Title::Load => "Charge thermique",
             Title::Line => "La conduite",
             Title::Place => "Lieu",
+            Title::Sensor => "Le capteur",
+            Title::Meter => "Depuis l’appareil de mesure",
+            Title::Simulate => "Pour essayer le régulateur",
+            Title::PressureSwitch => "Pressostat basse pression",
+            Title::HighSide => "Condenseur et bouteille, au démarrage",
+            Title::LowSide => "Côté basse pression",
+            Title::Sump => "Carter du compresseur",
         }
     }
 
@@ -108,6 +129,7 @@ impl WorksheetWords for French {
         let field = match question {
             Question::MotorKind => winterset_calc::Field::Motor,
             Question::Bearing => winterset_calc::Field::Bearing,
+            Question::Metering => winterset_calc::Field::Metering,
             Question::Convert => {
                 let measure = Measure::ALL.iter().find(|measure| measure.key() == key);
                 return measure.map_or("Choix inconnu", |measure| self.measure(*measure));
@@ -117,7 +139,7 @@ impl WorksheetWords for French {
                     "output" => "Sortie en pour cent",
                     "true-volts" => "Volts, valeur efficace vraie",
                     "meter-volts" => "Volts d’un appareil simple",
-                    _ => "Choix inconnu",
+                    _ => sensors::choice(key).unwrap_or("Choix inconnu"),
                 };
             }
         };
@@ -144,7 +166,15 @@ impl WorksheetWords for French {
             Measure::Velocity => "Vitesse d’écoulement",
             Measure::Density => "Masse volumique",
             Measure::Conductance => "Conductance thermique",
+            Measure::HeatCapacity => "Capacité thermique",
+            Measure::Resistance => "Résistance",
+            Measure::Beta => "Bêta",
+            Measure::Coefficient => "Coefficient",
+            Measure::Signal => "Signal",
+            Measure::LoopCurrent => "Courant de boucle",
+            Measure::Time => "Durée",
             Measure::Voltage => "Tension",
+            Measure::Current => "Courant",
             Measure::Frequency => "Fréquence",
             Measure::Speed => "Vitesse de rotation",
             Measure::Share => "Part",
@@ -173,7 +203,7 @@ impl WorksheetWords for French {
             SheetRule::Conversion => {
                 "x · facteur, et un décalage pour les températures et les pressions relatives"
             }
-            rule => rule.equation(),
+            rule => sensors::equation(rule).unwrap_or(rule.equation()),
         }
     }
 
@@ -235,6 +265,14 @@ impl WorksheetWords for French {
             }
             LineError::Refrigerant(error) => problems::refused(error, units, atmosphere),
         }
+    }
+
+    fn sensor_error(&self, error: &SensorError) -> &'static str {
+        sensors::sensor_error(error)
+    }
+
+    fn start_error(&self, error: &StartError, units: Units, atmosphere: Pressure) -> String {
+        sensors::start_error(error, units, atmosphere)
     }
 
     fn flooding_error(&self, error: &FloodingError, units: Units, atmosphere: Pressure) -> String {
@@ -415,6 +453,7 @@ fn question_words(question: Question) -> (&'static str, &'static str) {
             French.measure(measure),
             "La valeur et l’unité dans laquelle elle est.",
         ),
+        other => sensors::question(other).unwrap_or_default(),
     }
 }
 
@@ -544,6 +583,7 @@ fn rule_words(rule: SheetRule) -> (&'static str, &'static str) {
             "Dans une autre unité",
             "La même chose dans une autre unité.",
         ),
+        other => sensors::rule(other).unwrap_or_default(),
     }
 }
 

@@ -317,7 +317,7 @@ pub(super) fn off(outcome: &Off, duty: Duty, units: Units) -> String {
             units.hours(time)
         ),
         Off::NeverColdEnough { up_to, coldest } => format!(
-            "Por debajo de {} fuera, {carrier} podría llevar toda la carga, pero un año habitual aquí no baja de {}.",
+            "Por debajo de {} fuera, {carrier} podría llevar toda la carga, pero aquí un año no baja de {}.",
             pen.brief(Quantity::Temperature(up_to)),
             pen.brief(Quantity::Temperature(coldest))
         ),

@@ -95,6 +95,31 @@ pub(super) fn source(english: &'static str) -> &'static str {
             "ASHRAE Handbook Refrigeration, capítulo de sistemas de refrigeración con halocarburos; sin el calor del entorno"
         }
         "NIST SP 811, appendix B" => "NIST SP 811, apéndice B",
+        "IEC 60539-1: beta of a thermistor" => "IEC 60539-1: valor beta de un termistor",
+        "A straight line between the ends of the range, by definition" => {
+            "Una recta entre los extremos del rango, por definición"
+        }
+        "IEC 60381-1 for the signal; faults in the manner of NAMUR NE 43" => {
+            "IEC 60381-1 para la señal; fallos al modo de NAMUR NE 43"
+        }
+        "IEC 60063: preferred values of resistors" => {
+            "IEC 60063: valores preferentes de las resistencias"
+        }
+        "The sensor's own curve, at the resistor's value" => {
+            "La curva propia del sensor, al valor de la resistencia"
+        }
+        "The standing pressure and the switch compared" => {
+            "Comparación de la presión en reposo y el presostato"
+        }
+        "Mass and energy balances of a start, over saturated states; AHRI 750 for the metering device. Usual volumes and charges: common practice, no published source" => {
+            "Balances de masa y energía de un arranque, sobre estados saturados; AHRI 750 para el dispositivo de expansión. Volúmenes y cargas habituales: práctica común, sin fuente publicada"
+        }
+        "Mass and energy balances of a start, over saturated states" => {
+            "Balances de masa y energía de un arranque, sobre estados saturados"
+        }
+        "Steady loss of the shell; the conductance of a bare shell in wind by McAdams's flat plate" => {
+            "Pérdida constante de la carcasa; conductancia de una carcasa desnuda al viento según la placa plana de McAdams"
+        }
         publication => publication,
     }
 }

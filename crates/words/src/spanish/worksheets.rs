@@ -5,13 +5,15 @@ use winterset_calc::SheetRule;
 use winterset_calc::flooding::FloodingError;
 use winterset_calc::liquid_line::LineError;
 use winterset_calc::motor::MotorError;
+use winterset_calc::sensor::SensorError;
+use winterset_calc::winter_start::StartError;
 use winterset_profile::{Amount, AmountProblem, Measure, Question, Scale, Sheet, Title};
 
-use super::{Spanish, problems, sources};
+use super::{Spanish, problems, sensors, sources};
 use crate::amounts::{at_least, at_most, symbol_of};
 use crate::language::{FieldWords, RuleWords};
 use crate::units::Units;
-use crate::worksheets::{WorksheetLabels, WorksheetWords};
+use crate::worksheets::{StartLabels, WorksheetLabels, WorksheetWords};
 
 static LABELS: WorksheetLabels = WorksheetLabels {
     worksheets: "Hojas de trabajo",
@@ -47,6 +49,10 @@ impl WorksheetWords for Spanish {
         &LABELS
     }
 
+    fn start_labels(&self) -> &'static StartLabels {
+        &sensors::LABELS
+    }
+
     fn sheet(&self, sheet: Sheet) -> RuleWords {
         let (name, reason) = match sheet {
             Sheet::Saturation => (
@@ -73,6 +79,14 @@ impl WorksheetWords for Spanish {
                 "Línea de líquido",
                 "Caída de presión, vapor en la línea y el subenfriamiento con que empezar.",
             ),
+            Sheet::Sensors => (
+                "Sensores",
+                "Lo que lee un medidor en un termistor o un transductor, y la resistencia con que probar.",
+            ),
+            Sheet::WinterStart => (
+                "Arranque en invierno",
+                "Presión en reposo frente al corte, tiempo de puente, y calor para el cárter.",
+            ),
             Sheet::Units => ("Unidades", "Un valor en todas las demás unidades."),
         };
         RuleWords { name, reason }
@@ -96,6 +110,13 @@ impl WorksheetWords for Spanish {
             Title::Load => "Carga térmica",
             Title::Line => "La línea",
             Title::Place => "Lugar",
+            Title::Sensor => "El sensor",
+            Title::Meter => "Del medidor",
+            Title::Simulate => "Para probar el controlador",
+            Title::PressureSwitch => "Presostato de baja",
+            Title::HighSide => "Condensador y recipiente, al arrancar",
+            Title::LowSide => "Lado de baja",
+            Title::Sump => "Cárter del compresor",
         }
     }
 
@@ -108,6 +129,7 @@ impl WorksheetWords for Spanish {
         let field = match question {
             Question::MotorKind => winterset_calc::Field::Motor,
             Question::Bearing => winterset_calc::Field::Bearing,
+            Question::Metering => winterset_calc::Field::Metering,
             Question::Convert => {
                 let measure = Measure::ALL.iter().find(|measure| measure.key() == key);
                 return measure.map_or("Opción desconocida", |measure| self.measure(*measure));
@@ -117,7 +139,7 @@ impl WorksheetWords for Spanish {
                     "output" => "Salida en tanto por ciento",
                     "true-volts" => "Voltios, verdadero valor eficaz",
                     "meter-volts" => "Voltios de un medidor simple",
-                    _ => "Opción desconocida",
+                    _ => sensors::choice(key).unwrap_or("Opción desconocida"),
                 };
             }
         };
@@ -144,7 +166,15 @@ impl WorksheetWords for Spanish {
             Measure::Velocity => "Velocidad lineal",
             Measure::Density => "Densidad",
             Measure::Conductance => "Conductancia térmica",
+            Measure::HeatCapacity => "Capacidad calorífica",
+            Measure::Resistance => "Resistencia",
+            Measure::Beta => "Valor beta",
+            Measure::Coefficient => "Coeficiente",
+            Measure::Signal => "Señal",
+            Measure::LoopCurrent => "Corriente de señal",
+            Measure::Time => "Tiempo",
             Measure::Voltage => "Tensión",
+            Measure::Current => "Corriente",
             Measure::Frequency => "Frecuencia",
             Measure::Speed => "Velocidad de giro",
             Measure::Share => "Parte",
@@ -171,7 +201,7 @@ impl WorksheetWords for Spanish {
             SheetRule::Conversion => {
                 "x · factor, y un desplazamiento para temperaturas y presiones manométricas"
             }
-            rule => rule.equation(),
+            rule => sensors::equation(rule).unwrap_or(rule.equation()),
         }
     }
 
@@ -233,6 +263,14 @@ impl WorksheetWords for Spanish {
             }
             LineError::Refrigerant(error) => problems::refused(error, units, atmosphere),
         }
+    }
+
+    fn sensor_error(&self, error: &SensorError) -> &'static str {
+        sensors::sensor_error(error)
+    }
+
+    fn start_error(&self, error: &StartError, units: Units, atmosphere: Pressure) -> String {
+        sensors::start_error(error, units, atmosphere)
     }
 
     fn flooding_error(&self, error: &FloodingError, units: Units, atmosphere: Pressure) -> String {
@@ -413,6 +451,7 @@ fn question_words(question: Question) -> (&'static str, &'static str) {
             Spanish.measure(measure),
             "El valor y la unidad en que está.",
         ),
+        other => sensors::question(other).unwrap_or_default(),
     }
 }
 
@@ -545,6 +584,7 @@ fn rule_words(rule: SheetRule) -> (&'static str, &'static str) {
             "A la salida del condensador o del recipiente, para lo deseado en la válvula.",
         ),
         SheetRule::Conversion => ("En otra unidad", "Lo mismo en otra unidad."),
+        other => sensors::rule(other).unwrap_or_default(),
     }
 }
 

@@ -11,7 +11,9 @@ mod motor_volts;
 mod place;
 mod reader;
 mod saturation;
+mod sensors;
 mod superheat;
+mod winter_start;
 
 use winterset_calc::Caution;
 use winterset_profile::{Amount, Question, Section, Sheet, Worksheets};
@@ -52,9 +54,12 @@ impl Layout {
         match sheet {
             Sheet::Saturation | Sheet::Superheat => Layout::Beside,
             Sheet::Units => Layout::Below,
-            Sheet::FanLaws | Sheet::MotorVolts | Sheet::Flooding | Sheet::LiquidLine => {
-                Layout::InSight
-            }
+            Sheet::FanLaws
+            | Sheet::MotorVolts
+            | Sheet::Flooding
+            | Sheet::LiquidLine
+            | Sheet::Sensors
+            | Sheet::WinterStart => Layout::InSight,
         }
     }
 }
@@ -92,6 +97,8 @@ fn usual(reader: &Reader, question: Question) -> Option<Amount> {
         Sheet::FanLaws => fan_laws::usual(reader, question),
         Sheet::MotorVolts => motor_volts::usual(reader, question),
         Sheet::Flooding => flooding::usual(reader, question),
+        Sheet::Sensors => sensors::usual(reader, question),
+        Sheet::WinterStart => winter_start::usual(reader, question),
         Sheet::Units => None,
     }
 }
@@ -104,6 +111,8 @@ fn answers(reader: &Reader) -> Answers {
         Sheet::MotorVolts => motor_volts::answer(reader),
         Sheet::Flooding => flooding::answer(reader),
         Sheet::LiquidLine => liquid_line::answer(reader),
+        Sheet::Sensors => sensors::answer(reader),
+        Sheet::WinterStart => winter_start::answer(reader),
         Sheet::Units => conversion::answer(reader),
     }
 }
@@ -113,7 +122,10 @@ fn cautions(sheet: Sheet) -> &'static [Caution] {
     match sheet {
         Sheet::MotorVolts => &[Caution::Mains, Caution::Capacitor],
         Sheet::FanLaws => &[Caution::RotatingFan],
-        Sheet::Superheat | Sheet::LiquidLine | Sheet::Flooding => &[Caution::Pressure],
+        Sheet::Sensors => &[Caution::Mains],
+        Sheet::Superheat | Sheet::LiquidLine | Sheet::Flooding | Sheet::WinterStart => {
+            &[Caution::Pressure]
+        }
         Sheet::Saturation | Sheet::Units => &[],
     }
 }

@@ -9,7 +9,13 @@ use crate::view::words;
 pub fn note(section: &Section, reader: &Reader) -> Option<String> {
     let asks = |question| section.questions.contains(&question) && reader.asks(question);
     let reads_pressure = !matches!(reader.sheet(), Sheet::FanLaws | Sheet::MotorVolts);
-    let has_place = asks(Question::Elevation) || asks(Question::GaugeElevation);
+    let has_place = [
+        Question::Elevation,
+        Question::GaugeElevation,
+        Question::SensorElevation,
+    ]
+    .into_iter()
+    .any(asks);
     (reads_pressure && has_place).then(|| {
         let air = reader.units().air(reader.atmosphere());
         (words().worksheets().labels().gauge_note)(&air.to_string())

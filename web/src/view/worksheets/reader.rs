@@ -94,7 +94,11 @@ impl<'a> Reader<'a> {
             atmosphere: air::atmosphere(Default::default()),
             errors: RefCell::default(),
         };
-        let places = [Question::Elevation, Question::GaugeElevation];
+        let places = [
+            Question::Elevation,
+            Question::GaugeElevation,
+            Question::SensorElevation,
+        ];
         let place = places.into_iter().find(|place| reader.asks(*place));
         if let Some(Ok(elevation)) = place.map(|place| reader.number(place)) {
             reader.atmosphere = air::atmosphere(elevation.value.length());
@@ -130,7 +134,7 @@ impl<'a> Reader<'a> {
         let here = self.sheet.questions().any(|other| other == question);
         here && question
             .when()
-            .is_none_or(|(other, key)| self.choice(other).value == key)
+            .is_none_or(|(other, key)| self.asks(other) && self.choice(other).value == key)
     }
 
     /// The place among the sections of the one that asks a question.

@@ -1,0 +1,78 @@
+//! The winter hours of a site in a person's words and units.
+
+use uom::si::f64::Pressure;
+use winterset_calc::{Field, Quantity};
+use winterset_profile::{Entry, Kind, System, WinterHours};
+use winterset_words::Units;
+
+use super::words;
+use crate::weather_file::FileError;
+
+/// The design low to the tenth, rounded to the cold side, as a person would type it, with its unit.
+pub fn low_entry(hours: &WinterHours, units: Units) -> Entry {
+    let unit = units.unit(Kind::Temperature);
+    let number = unit.number(
+        &Quantity::Temperature(hours.design_low()),
+        Pressure::default(),
+    );
+    // A change of units leaves a last digit; a tenth that is nearly there is meant.
+    let tenths = (number * 10.0 + 1e-6).floor() / 10.0;
+    // Adding nothing turns a zero below nothing into a plain one.
+    Entry::with_unit(format!("{}", tenths + 0.0), unit.token())
+}
+
+/// The same to read.
+pub fn low(hours: &WinterHours, units: Units) -> String {
+    let entry = low_entry(hours, units);
+    let unit = units.unit(Kind::Temperature).symbol();
+    format!("{}\u{a0}{unit}", entry.typed.replace('-', "\u{2212}"))
+}
+
+/// Whether a system has the design low as its site's low, in whichever unit.
+pub fn is_low_of(system: &System, hours: &WinterHours, units: Units) -> bool {
+    let offered = low_entry(hours, units);
+    system
+        .entry(Field::OutdoorLow)
+        .is_some_and(|entry| (&entry.typed, &entry.unit) == (&offered.typed, &offered.unit))
+}
+
+/// Why a file gives no hours, and which one would.
+pub fn wrong(error: &FileError) -> String {
+    let t = words().weather();
+    match error {
+        FileError::Unreadable => t.unreadable.to_owned(),
+        FileError::Epw(error) => words().weather_error(error),
+        FileError::NotAYear(covered) => {
+            (t.not_a_year)(&Units::default().hours(*covered).to_string())
+        }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use winterset_words::{PressureUnit, TemperatureUnit};
+
+    #[test]
+    fn a_low_is_written_as_a_person_types_it_and_never_warmer() {
+        let hours = |kelvin: f64| -> WinterHours {
+            let text = format!(r#"{{"design_low":{kelvin},"first":0,"minutes":[525600]}}"#);
+            serde_json::from_str(&text).unwrap()
+        };
+        let celsius = Units {
+            temperature: TemperatureUnit::Celsius,
+            pressure: PressureUnit::Bar,
+        };
+        let us = Units::default();
+        for (kelvin, in_celsius, in_fahrenheit) in [
+            (273.15, "0", "32"),
+            (261.05, "-12.1", "10.2"),
+            (260.87, "-12.3", "9.8"),
+            (273.1, "-0.1", "31.9"),
+        ] {
+            assert_eq!(low_entry(&hours(kelvin), celsius).typed, in_celsius);
+            assert_eq!(low_entry(&hours(kelvin), us).typed, in_fahrenheit);
+        }
+        assert_eq!(low(&hours(261.05), celsius), "\u{2212}12.1\u{a0}°C");
+    }
+}
