@@ -89,7 +89,10 @@ pub fn converted(scale: Scale, amount: Amount, atmosphere: Pressure) -> Shown {
 
 /// An amount as a person would type it: no zeros at the end of a fraction.
 pub fn plain(scale: Scale, amount: Amount, atmosphere: Pressure) -> Shown {
-    let shown = amount_in(scale, amount, atmosphere);
+    trimmed(amount_in(scale, amount, atmosphere))
+}
+
+fn trimmed(shown: Shown) -> Shown {
     let point = words().numerals().decimal;
     if !shown.number.contains(point) {
         return shown;
@@ -123,6 +126,12 @@ pub fn at_most(scale: Scale, amount: Amount, atmosphere: Pressure) -> Shown {
     bound(scale, amount, atmosphere, f64::floor)
 }
 
+/// The same for a limit that a person typed: to the hundredth, without zeros at the end.
+pub(crate) fn at_least_as_typed(scale: Scale, amount: Amount, atmosphere: Pressure) -> Shown {
+    let number = scale.number(amount.si, atmosphere);
+    trimmed(rounded(scale, number, 2, f64::ceil))
+}
+
 fn bound(scale: Scale, amount: Amount, atmosphere: Pressure, round: fn(f64) -> f64) -> Shown {
     let number = scale.number(amount.si, atmosphere);
     let decimals = match figures(scale, amount.measure) {
@@ -130,6 +139,10 @@ fn bound(scale: Scale, amount: Amount, atmosphere: Pressure, round: fn(f64) -> f
         Figures::Significant(figures) => decimals_of(number, figures),
     };
     let decimals = words().numerals().typed_decimals(decimals);
+    rounded(scale, number, decimals, round)
+}
+
+fn rounded(scale: Scale, number: f64, decimals: i32, round: fn(f64) -> f64) -> Shown {
     let step = 10f64.powi(-decimals);
     let (scaled, nearest) = (number / step, (number / step).round());
     // What a change of units has left a last digit off is that number.

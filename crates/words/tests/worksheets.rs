@@ -3,10 +3,13 @@
 
 mod common;
 
-use common::{assert_calm, assert_sentence, bounds, in_every_language};
-use uom::si::f64::Pressure;
+use common::{ALL_UNITS, assert_calm, assert_sentence, bounds, in_every_language};
+use uom::si::f64::{Pressure, ThermodynamicTemperature};
 use uom::si::pressure::pascal;
+use uom::si::thermodynamic_temperature::kelvin;
 use winterset_calc::SheetRule;
+use winterset_calc::sensor::{SensorError, SensorValue};
+use winterset_calc::winter_start::{StartError, StartInput};
 use winterset_profile::{Amount, AmountProblem, Answer, Entry, Sheet, read_amount};
 use winterset_words::{PressureUnit, TemperatureUnit, Units, WorksheetWords};
 
@@ -43,6 +46,76 @@ fn names_reasons_and_help_are_whole() {
                         assert_ne!(words().choice(question, key), unknown, "{key}");
                     }
                 }
+            }
+        }
+    });
+}
+
+#[test]
+fn starts_and_sensors_are_told_in_sentences() {
+    in_every_language(|| {
+        let labels = words().start_labels();
+        for reason in [
+            labels.open_reason,
+            labels.short_reason,
+            labels.signal_low_reason,
+            labels.signal_high_reason,
+            labels.closed_reason,
+            labels.as_it_was_reason,
+            labels.missing_reason,
+            labels.none_needed_reason,
+            labels.longer_reason,
+            labels.never_reason,
+        ] {
+            assert_sentence(reason);
+        }
+        for head in [labels.e24, labels.e96, labels.e24_shows, labels.e96_shows] {
+            assert_calm(head);
+        }
+        for head in [labels.closed, labels.missing] {
+            assert_calm(head);
+        }
+        for error in [
+            SensorError::OutOfRange {
+                what: SensorValue::RangeLow,
+                given: 1.0,
+                low: 2.0,
+                high: 3.0,
+            },
+            SensorError::PointsTooClose {
+                apart: 1.0,
+                needed: 5.0,
+            },
+            SensorError::NotFalling,
+        ] {
+            assert_sentence(words().sensor_error(&error));
+        }
+        let cold = ThermodynamicTemperature::new::<kelvin>(261.3);
+        let not_above = |above| StartError::NotAbove {
+            above,
+            below: StartInput::Evaporating,
+            than: cold,
+            by: 1.0,
+        };
+        let out_of_range = |input| StartError::OutOfRange {
+            input,
+            value: 1.0,
+            low: 2.0,
+            high: 3.0,
+        };
+        for error in [
+            StartError::CutInBelowCutOut {
+                cut_in: Pressure::default(),
+                cut_out: Pressure::default(),
+            },
+            not_above(StartInput::Room),
+            not_above(StartInput::Condensing),
+            out_of_range(StartInput::LiquidAtStart),
+            out_of_range(StartInput::HeatCapacity),
+            StartError::NoParts,
+        ] {
+            for units in ALL_UNITS {
+                assert_sentence(&words().start_error(&error, units, Pressure::default()));
             }
         }
     });

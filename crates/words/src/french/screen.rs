@@ -92,7 +92,7 @@ pub static SCREEN: Screen = Screen {
     link: "Lien",
     share: "Partager",
     share_failed: "Le lien n’a pas été partagé. Copiez-le.",
-    arrived: "Un système est arrivé par ce lien",
+    arrived: "Un système est arrivé",
     arrived_note: "Rien n’est encore enregistré.",
     save_to: "Enregistrer dans",
     save: "Enregistrer",

@@ -1,6 +1,7 @@
 //! Sending and receiving, in French.
 
 use crate::sending::Sending;
+use crate::units::signed;
 
 pub(super) static SENDING: Sending = Sending {
     show_code: "Montrer le code QR",
@@ -8,6 +9,7 @@ pub(super) static SENDING: Sending = Sending {
     code: |name| format!("Code QR du lien vers {name}"),
     code_note: "Pointez dessus l’appareil photo de l’autre téléphone. Le code contient tout le système.",
     code_too_long: |length, most| {
+        let (length, most) = (signed(&length.to_string()), signed(&most.to_string()));
         format!(
             "Ce lien est trop long pour un code QR lisible par un téléphone\u{a0}: {length} caractères, pour {most} au plus. Copiez le lien ou enregistrez un fichier."
         )

@@ -10,7 +10,7 @@ use winterset_calc::own_controller::{
 use winterset_profile::{ControllerField, ControllerProblem, Scale};
 
 use super::Spanish;
-use crate::amounts::amount_in;
+use crate::amounts::at_least_as_typed;
 use crate::controllers::{ControllerLabels, ControllerWords};
 use crate::language::{FieldWords, Words};
 use crate::pen::Pen;
@@ -85,7 +85,7 @@ impl ControllerWords for Spanish {
             }
             ControllerProblem::BelowLowest { lowest } => format!(
                 "Introduzca al menos el mínimo, {}.",
-                amount_in(scale, *lowest, atmosphere)
+                at_least_as_typed(scale, *lowest, atmosphere)
             ),
         }
     }

@@ -1,6 +1,7 @@
 //! Sending and receiving, in Spanish.
 
 use crate::sending::Sending;
+use crate::units::signed;
 
 pub(super) static SENDING: Sending = Sending {
     show_code: "Mostrar el código QR",
@@ -8,6 +9,7 @@ pub(super) static SENDING: Sending = Sending {
     code: |name| format!("Código QR del enlace a {name}"),
     code_note: "Apunte a él la cámara del otro teléfono. El código contiene el sistema entero.",
     code_too_long: |length, most| {
+        let (length, most) = (signed(&length.to_string()), signed(&most.to_string()));
         format!(
             "Este enlace es demasiado largo para un código QR que un teléfono pueda leer: {length} caracteres, y caben {most}. Copie el enlace o guarde un archivo."
         )
