@@ -83,8 +83,8 @@ async fn misfits(page: &Page, screen: &str, size: Screen) -> Result<Vec<String>,
         .collect())
 }
 
-/// Every screen, at each of these sizes of the window.
-async fn tour(text: u32, sizes: &[Screen]) -> Result<(), Failure> {
+/// Every screen, at each of these sizes of the window, and upright in these languages.
+async fn tour(text: u32, sizes: &[Screen], languages: &[&str]) -> Result<(), Failure> {
     let server = Server::start()?;
     let driver = Driver::start()?;
     let phone = Profile::new()?;
@@ -104,7 +104,8 @@ async fn tour(text: u32, sizes: &[Screen]) -> Result<(), Failure> {
         found.extend(misfits(&page, "start", *size).await?);
     }
     page.resize(Screen::PHONE).await?;
-    for stop in every_stop(&page, &server).await? {
+    let stops = every_stop(&page, &server).await?;
+    for stop in &stops {
         stop.open(&page, &server).await?;
         stop.unfold(&page).await?;
         for size in sizes {
@@ -112,16 +113,32 @@ async fn tour(text: u32, sizes: &[Screen]) -> Result<(), Failure> {
         }
         page.resize(Screen::PHONE).await?;
     }
+    for language in languages {
+        page.go(&format!("{}#/settings", server.address())).await?;
+        page.touch_at(&format!("input[name=language][value={language}]"))
+            .await?;
+        for stop in &stops {
+            stop.open(&page, &server).await?;
+            stop.unfold(&page).await?;
+            let name = format!("{}, {language}", stop.name);
+            found.extend(misfits(&page, &name, Screen::PHONE).await?);
+        }
+    }
     assert!(found.is_empty(), "{}", found.join("\n"));
     page.close().await
 }
 
 #[tokio::test]
 async fn twice_the_text_fits_everywhere() -> Result<(), Failure> {
-    tour(32, &[Screen::PHONE, Screen::DESK, ON_ITS_SIDE]).await
+    tour(
+        32,
+        &[Screen::PHONE, Screen::DESK, ON_ITS_SIDE],
+        &["es", "fr"],
+    )
+    .await
 }
 
 #[tokio::test]
 async fn usual_text_fits_a_phone_on_its_side() -> Result<(), Failure> {
-    tour(16, &[Screen::PHONE, ON_ITS_SIDE]).await
+    tour(16, &[Screen::PHONE, ON_ITS_SIDE], &[]).await
 }
