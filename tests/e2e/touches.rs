@@ -42,7 +42,7 @@ async fn saturation_is_two_touches_and_a_number_away() -> Result<(), Failure> {
     phone.type_there("104").await?;
     assert!(phone.touches <= 2);
     // CoolProp 8.0.0: at 104 °F (40 °C) R-32 boils at 2478.3 kPa, which is 344.8 psi over one standard atmosphere.
-    phone.page.until_text(".strip", "344.8").await?;
+    phone.page.until_text("main .sheet", "344.8").await?;
     assert_eq!(phone.page.value("#answer-refrigerant").await?, "R-32");
     phone.page.close().await
 }

@@ -4,7 +4,7 @@ use gloo_timers::callback::Timeout;
 use yew::prelude::*;
 
 /// How long a person who types has to pause, ms.
-const PAUSE: u32 = 300;
+const PAUSE: u32 = 500;
 
 /// The value now, as soon as it has not changed for a moment.
 #[hook]
