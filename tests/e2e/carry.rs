@@ -23,6 +23,9 @@ async fn what_a_worksheet_found_is_carried_answer_by_answer() -> Result<(), Fail
     assert!(!page.has("[data-carry]").await?);
     page.type_into("#answer-liquid-pressure", "300").await?;
     page.type_into("#answer-liquid-temperature", "85").await?;
+    // Nor from a refrigerant that nobody named.
+    assert!(!page.has("[data-carry]").await?);
+    page.choose("#answer-refrigerant", "R-410A").await?;
     page.find("[data-carry]").await?;
     let second = page
         .script(

@@ -18,7 +18,10 @@ pub fn carried(reader: &Reader, found: &[Found]) -> Vec<(Field, Entry)> {
             Some((field, entered(reader, question, field)?))
         })
         .collect();
-    carried.extend(found.iter().filter_map(|one| {
+    // What rests on a refrigerant that nobody named says nothing of a system.
+    let is_named =
+        !reader.asks(Question::Refrigerant) || reader.typed(Question::Refrigerant).is_some();
+    carried.extend(found.iter().filter(|_| is_named).filter_map(|one| {
         let (field, amount) = one.answers()?;
         Some((field, in_a_unit_of(field, amount, reader, None)?))
     }));
@@ -154,8 +157,14 @@ mod tests {
     #[test]
     fn what_a_person_gave_and_what_follows_is_carried_and_nothing_assumed() {
         let mut kept = Worksheets::default();
-        let nothing = answer(Sheet::Superheat, &kept, Units::default()).carried;
-        assert_eq!(nothing, []);
+        for (question, typed) in [
+            (Question::LiquidPressure, "124.2"),
+            (Question::LiquidTemperature, "90"),
+        ] {
+            let nothing = answer(Sheet::Superheat, &kept, Units::default()).carried;
+            assert_eq!(nothing, [], "before {question:?}");
+            kept.set(Sheet::Superheat, question, Entry::new(typed));
+        }
 
         for (question, typed, unit) in [
             (Question::Refrigerant, "R-134a", None),
