@@ -3,6 +3,7 @@
 
 mod accessible;
 mod answers;
+mod carry;
 mod controllers;
 mod hosting;
 mod keyboard;
