@@ -6,6 +6,9 @@ use serde_json::Value;
 
 use super::{Failure, Page, Server};
 
+/// The worksheet that is left with something to carry over.
+const CARRYING: &str = "superheat";
+
 /// A screen, and how to come to it.
 pub struct Stop {
     /// What it is called here.
@@ -43,8 +46,19 @@ impl Stop {
             .map(|_| ())
     }
 
-    /// Lays open whatever is folded up on the screen, and on a plan the second method and the code to send.
+    /// Lays open whatever is folded up on the screen, on a plan the second method and the code to send, on a worksheet what it would carry over.
     pub async fn unfold(&self, page: &Page) -> Result<(), Failure> {
+        if self.name == CARRYING {
+            let system = page
+                .script(
+                    "return document.querySelectorAll('#answer-carry-to option')[1].value",
+                    Vec::new(),
+                )
+                .await?;
+            page.choose("#answer-carry-to", system.as_str().unwrap_or_default())
+                .await?;
+            page.find("[data-difference]").await?;
+        }
         if self.name == "plan" {
             page.choose("#answer-beside", "full_fan").await?;
             page.find(".answer__both").await?;
@@ -84,6 +98,7 @@ pub async fn every_stop(page: &Page, server: &Server) -> Result<Vec<Stop>, Failu
         ),
         Stop::new("worksheets", "#/worksheets"),
     ];
+    carrying(page, server).await?;
     for sheet in worksheets(page, server).await? {
         let name = sheet.rsplit('/').next().unwrap_or_default();
         stops.push(Stop::new(name, &sheet));
@@ -197,6 +212,15 @@ async fn arrival(page: &Page, server: &Server, system: &str) -> Result<String, F
         .await?;
     page.type_into("#answer-outdoor_low", "-21").await?;
     Ok(hash(&link))
+}
+
+/// Leaves readings on a worksheet, so that it has something to carry over.
+async fn carrying(page: &Page, server: &Server) -> Result<(), Failure> {
+    page.go(&format!("{}#/worksheets/{CARRYING}", server.address()))
+        .await?;
+    page.choose("#answer-refrigerant", "R-410A").await?;
+    page.type_into("#answer-liquid-pressure", "300").await?;
+    page.type_into("#answer-liquid-temperature", "85").await
 }
 
 async fn worksheets(page: &Page, server: &Server) -> Result<Vec<String>, Failure> {
