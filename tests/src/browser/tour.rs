@@ -218,8 +218,8 @@ async fn arrival(page: &Page, server: &Server, system: &str) -> Result<String, F
 async fn carrying(page: &Page, server: &Server) -> Result<(), Failure> {
     page.go(&format!("{}#/worksheets/{CARRYING}", server.address()))
         .await?;
-    page.choose("#answer-refrigerant", "R-410A").await?;
-    page.type_into("#answer-liquid-pressure", "300").await?;
+    page.choose("#answer-refrigerant", "R-134a").await?;
+    page.type_into("#answer-liquid-pressure", "150").await?;
     page.type_into("#answer-liquid-temperature", "85").await
 }
 
