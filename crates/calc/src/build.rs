@@ -11,6 +11,7 @@ use uom::si::thermodynamic_temperature::kelvin;
 use winterset_refrigerant::Error;
 
 use crate::air;
+use crate::compressor::envelope::{Envelope, Limits};
 use crate::compressor::rating::DataSheet;
 use crate::controller::Proportional;
 use crate::cycle::{ISENTROPIC_EFFICIENCY, SUBCOOLING, SUPERHEAT};
@@ -25,7 +26,7 @@ use crate::plan::{Cycle, Design, HoldLimits, Method, Plan, Zones};
 use crate::problem::{InputError, Problem};
 use crate::recommendation::recommend;
 use crate::root::bracketed;
-use crate::settings::{self, Range};
+use crate::settings::{self, NARROWEST_RANGE, Range, SettingsNote};
 use crate::system::circuit::{Circuit, KnownPoint, Running, Scale, Unfit};
 use crate::system::compressor::Pattern;
 use crate::system::line::Line;
@@ -92,6 +93,7 @@ fn build(input: &Input) -> Result<Plan, InputError> {
     let (design, coil) = design(input, atmosphere.value, condensing, subcooling, &circuit)?;
     let need = pressure_need(input, atmosphere.value, &circuit, &line)?;
     check_room_above(input, need.condensing, line.highest)?;
+    check_compressor_highest(input, need.condensing)?;
 
     let actuator = actuator(input)?;
     let need_point = (need.pressure.value, need.condensing);
@@ -99,7 +101,7 @@ fn build(input: &Input) -> Result<Plan, InputError> {
         .map_err(at(Field::ThrottlingRange))?;
     let (low, full) = (range.low, range.full);
     let cold = air::density(atmosphere.value, input.outdoor_low);
-    let settings = settings::sheet(input, range, &actuator, cold);
+    let mut settings = settings::sheet(input, range, &actuator, cold, &design);
 
     let model = Model {
         refrigerant: refrigerant.clone(),
@@ -118,9 +120,17 @@ fn build(input: &Input) -> Result<Plan, InputError> {
         full_speed: (full.pressure, full.condensing),
         idle_airflow: input.idle_airflow.value,
         stops: input.below_minimum.value == BelowMinimum::Stops,
+        bearing: input.bearing.value,
+        envelope: envelope(input),
         stages: stages(input.fans.value),
         fan_power: design.fan_power.value,
     };
+    settings
+        .notes
+        .extend(input.compressor_highest.and_then(|highest| {
+            let from = model.warmest_outdoor(highest)?;
+            Some(SettingsNote::AboveEnvelope { from, highest })
+        }));
     let hold = hold_limits(&model, 1.0);
     let lowest_load =
         (input.lowest_load.value < 1.0).then(|| hold_limits(&model, input.lowest_load.value));
@@ -145,6 +155,28 @@ fn build(input: &Input) -> Result<Plan, InputError> {
         cautions: verdict::cautions(refrigerant, input.motor.value),
         model,
     })
+}
+
+/// The compressor's limits of condensing temperature, as far as they are entered.
+fn envelope(input: &Input) -> Option<Envelope> {
+    let highest = input.compressor_highest?;
+    let limits = Limits::new((None, None), (input.compressor_lowest, Some(highest)));
+    limits.ok().map(Envelope::Limits)
+}
+
+/// The compressor must be allowed to condense where the system needs to, and through the narrowest throttling range.
+fn check_compressor_highest(
+    input: &Input,
+    need: ThermodynamicTemperature,
+) -> Result<(), InputError> {
+    let lowest = need + TemperatureInterval::new::<kelvin_interval>(NARROWEST_RANGE);
+    match input.compressor_highest {
+        Some(highest) if highest < lowest => Err(InputError {
+            field: Field::CompressorHighest,
+            problem: Problem::HighestBelowNeed { lowest },
+        }),
+        _ => Ok(()),
+    }
 }
 
 /// Airflow with one of some like fans running, two, and so on, over that of all: fans on one open space, without shutters.

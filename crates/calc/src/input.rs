@@ -187,6 +187,8 @@ pub struct Input {
     pub metering: Given<Metering>,
     /// Lowest condensing temperature that the compressor's maker allows, where known.
     pub compressor_lowest: Option<ThermodynamicTemperature>,
+    /// Highest condensing temperature that the compressor's maker allows, where known.
+    pub compressor_highest: Option<ThermodynamicTemperature>,
     /// Lowest outdoor temperature that the site sees.
     pub outdoor_low: ThermodynamicTemperature,
     /// Height of the site above sea level.
@@ -263,6 +265,7 @@ impl Input {
             rated_speed: Given::assumed(usual::rated_speed(frequency)),
             metering: Given::assumed(Metering::TxvConventional),
             compressor_lowest: None,
+            compressor_highest: None,
             outdoor_low: essentials.outdoor_low,
             elevation: Given::assumed(Length::new::<meter>(0.0)),
             sensing: Given::assumed(usual::sensing(&essentials.refrigerant)),
@@ -317,6 +320,10 @@ impl Input {
             (
                 Field::CompressorLowest,
                 self.compressor_lowest.map(Quantity::Temperature),
+            ),
+            (
+                Field::CompressorHighest,
+                self.compressor_highest.map(Quantity::Temperature),
             ),
             (
                 Field::OverAmbient,

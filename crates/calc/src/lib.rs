@@ -35,6 +35,7 @@ pub mod cycle;
 pub mod explain;
 pub mod fan;
 pub mod fan_bank;
+mod fan_motor;
 mod field;
 pub mod flooding;
 pub mod free_cooling;

@@ -12,9 +12,14 @@ use uom::si::thermodynamic_temperature::kelvin;
 use winterset_refrigerant::Refrigerant;
 
 use crate::air;
+use crate::compressor::{
+    self,
+    envelope::{Envelope, Exit, Place, Side},
+};
 use crate::controller::{Proportional, coil_temperature};
 use crate::fan;
-use crate::motor::InductionMotor;
+use crate::input::Bearing;
+use crate::motor::{Friction, InductionMotor};
 use crate::phase_cut;
 use crate::plan::{Condition, Cycle, Method, Output, Point, Zones};
 use crate::problem::Problem;
@@ -82,6 +87,24 @@ impl Actuator {
         }
     }
 
+    /// Whether the motor would not keep its fan turning on a share of full output, in air of this density and temperature.
+    fn stalls(
+        &self,
+        output: f64,
+        density: MassDensity,
+        bearing: Bearing,
+        outdoor: ThermodynamicTemperature,
+    ) -> bool {
+        let Actuator::Voltage(motor, _) = self else {
+            return false;
+        };
+        // The models of bearings end at the coldest that a site can have; below that they say no more.
+        let keeps = Friction::usual(bearing, outdoor)
+            .and_then(|friction| motor.keeps_running(Self::density_ratio(density), friction));
+        // At the minimum output itself rounding must not decide.
+        keeps.is_ok_and(|keeps| output < keeps * (1.0 - 1e-9)) || output <= 0.0
+    }
+
     /// Electrical power at a share of full speed over that at full speed in standard air.
     ///
     /// Shaft power goes with the cube of speed; a motor that is slowed by its voltage pays the slip on top.
@@ -138,6 +161,10 @@ pub(crate) struct Model {
     pub(crate) idle_airflow: f64,
     /// Whether the speed controller stops the fans below its minimum output.
     pub(crate) stops: bool,
+    /// Bearing of the fan motors.
+    pub(crate) bearing: Bearing,
+    /// Where the compressor's maker lets it run, as far as that is known.
+    pub(crate) envelope: Option<Envelope>,
     /// Share of the full airflow with one fan running, two, and so on to all.
     pub(crate) stages: Vec<f64>,
     /// Electrical power of all fans at full speed in standard air.
@@ -479,7 +506,14 @@ impl Model {
         };
         let speed = self.actuator.speed(output, density);
         point.output = Some(self.actuator.output(output, speed));
-        if speed.value <= 0.0 {
+        // A fan that its controller stops, or a compressor that stands, is no fan that stalls.
+        let turns =
+            point.cycle.is_some() && point.swing.is_none() && point.fan_speed_fraction > 0.0;
+        let stalls = |output| {
+            self.actuator
+                .stalls(output, density, self.bearing, outdoor)
+        };
+        if turns && stalls(output) {
             point.condition = Condition::StalledFan;
         }
         Ok(point)
@@ -536,7 +570,9 @@ impl Model {
             output: None,
             swing: None,
             starts: None,
-            condition: if holds {
+            condition: if holds && self.is_above_envelope(condensing, running) {
+                Condition::AboveEnvelope
+            } else if holds {
                 Condition::Holds
             } else if condensing < self.line.knee {
                 Condition::Starved
@@ -545,6 +581,47 @@ impl Model {
             },
             holds,
         }
+    }
+
+    fn is_above_envelope(&self, condensing: f64, running: &Running) -> bool {
+        let Some(envelope) = &self.envelope else {
+            return false;
+        };
+        let place = envelope.place(compressor::Point {
+            evaporating: temperature(running.evaporating),
+            condensing: temperature(condensing),
+        });
+        matches!(
+            place,
+            Ok(Place::Outside {
+                condensing: Some(Exit {
+                    side: Side::CondensingTooHigh,
+                    ..
+                }),
+                ..
+            })
+        )
+    }
+
+    /// Outdoor temperature above which even all fans at full speed condense above a temperature; `None` where that is warmer than the system
+    /// is worked out for.
+    pub(crate) fn warmest_outdoor(
+        &self,
+        condensing: ThermodynamicTemperature,
+    ) -> Option<ThermodynamicTemperature> {
+        let highest = condensing.get::<kelvin>();
+        if highest > self.line.highest || highest < self.line.knee {
+            return None;
+        }
+        let running = self.line.at(highest);
+        let outdoor = bracketed(COLDEST, highest, |outdoor| {
+            let full = self.slowed(temperature(outdoor), 1.0, self.idle_airflow);
+            1.0 - 1.0
+                / self
+                    .air(temperature(outdoor), full.airflow)
+                    .taken(highest, &running)
+        });
+        Some(temperature(outdoor))
     }
 
     /// The compressor stands, and the condenser is as cold as the air.

@@ -109,6 +109,7 @@ pub fn kind_of(field: Field) -> Option<Kind> {
         | Field::KnownOutdoor
         | Field::Evaporating
         | Field::CompressorLowest
+        | Field::CompressorHighest
         | Field::HeatReclaim
         | Field::ReturnAir => Kind::Temperature,
         Field::OverAmbient | Field::ThrottlingRange | Field::SheetSuperheat | Field::Subcooling => {
@@ -486,6 +487,12 @@ impl System {
             CompressorLowest,
             Temperature
         );
+        optional!(
+            reader,
+            input.compressor_highest,
+            CompressorHighest,
+            Temperature
+        );
         take!(reader, input.idle_airflow, IdleAirflow, Ratio);
         optional!(reader, input.fan_power, FanPower, Power);
         optional!(reader, input.subcooling, Subcooling, Difference);
@@ -520,7 +527,9 @@ impl System {
             Field::Refrigerant | Field::CoolingCapacity | Field::OutdoorLow => {
                 return Assumed::Nothing;
             }
-            Field::HeatRejected | Field::CompressorLowest => return Assumed::LeftOut,
+            Field::HeatRejected | Field::CompressorLowest | Field::CompressorHighest => {
+                return Assumed::LeftOut;
+            }
             Field::LiquidLength
             | Field::LiquidDiameter
             | Field::HeatReclaim
@@ -610,6 +619,7 @@ impl System {
             | Field::OutdoorLow
             | Field::HeatRejected
             | Field::CompressorLowest
+            | Field::CompressorHighest
             | Field::Airflow
             | Field::Evaporating
             | Field::OverAmbient

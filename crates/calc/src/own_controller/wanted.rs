@@ -78,11 +78,13 @@ impl Wanted {
         supply: ElectricPotential,
         motors: Vec<ElectricCurrent>,
     ) -> Self {
-        let (start_boost, outputs) = match &settings.drive {
-            Drive::PhaseCut { start_boost, .. } => {
-                (Some(start_boost.value), [MotorOutput::PhaseCut].as_slice())
-            }
-            Drive::Signal { motor, .. } => (None, MotorOutput::for_speed_of(*motor)),
+        let start_boost = match &settings.drive {
+            Drive::PhaseCut { start_boost, .. } => Some(start_boost.value),
+            Drive::Signal { .. } | Drive::Frequency { .. } => None,
+        };
+        let outputs = match settings.drive.refuses_phase_cut() {
+            Some(motor) => MotorOutput::for_speed_of(motor),
+            None => [MotorOutput::PhaseCut].as_slice(),
         };
         Self {
             sensed: SensedSettings::of(settings, sensing),
@@ -101,7 +103,7 @@ impl Plan {
         let input = &self.input;
         let motors = match self.settings.drive {
             Drive::PhaseCut { .. } => vec![self.full_load(); input.fans.value as usize],
-            Drive::Signal { .. } => Vec::new(),
+            Drive::Signal { .. } | Drive::Frequency { .. } => Vec::new(),
         };
         let sensing = self.settings.sensing.value;
         Wanted::of(&self.settings, sensing, input.voltage.value, motors)

@@ -86,6 +86,10 @@ pub(super) fn field(field: Field) -> FieldWords {
             "Lowest condensing temperature of the compressor",
             "From the maker's operating envelope at your evaporating temperature, if you have it.",
         ),
+        Field::CompressorHighest => (
+            "Highest condensing temperature of the compressor",
+            "From the maker's operating envelope at your evaporating temperature, if you have it. Above it the plan says so.",
+        ),
         Field::ReturnAir => (
             "Return air at the evaporator",
             "The air that comes back to the indoor coil while the system runs steadily.",
@@ -200,6 +204,7 @@ pub(super) fn usual(field: Field, units: Units) -> Option<String> {
         Field::KnownOutdoor => temperature(20.0, 38.0),
         Field::Evaporating => temperature(-30.0, 7.0),
         Field::CompressorLowest => temperature(10.0, 30.0),
+        Field::CompressorHighest => temperature(50.0, 68.0),
         Field::OverAmbient => difference(8.0, 17.0),
         Field::ThrottlingRange => difference(4.0, 10.0),
         Field::Fans => between("1", "8"),
