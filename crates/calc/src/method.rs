@@ -509,10 +509,7 @@ impl Model {
         // A fan that its controller stops, or a compressor that stands, is no fan that stalls.
         let turns =
             point.cycle.is_some() && point.swing.is_none() && point.fan_speed_fraction > 0.0;
-        let stalls = |output| {
-            self.actuator
-                .stalls(output, density, self.bearing, outdoor)
-        };
+        let stalls = |output| self.actuator.stalls(output, density, self.bearing, outdoor);
         if turns && stalls(output) {
             point.condition = Condition::StalledFan;
         }

@@ -223,9 +223,7 @@ fn above_the_compressors_highest_a_point_says_so() {
     assert!(above.holds && above.condensing > celsius(45.0));
     // Without the field nothing is said, as before.
     let silent = plan(&usual("R-410A")).unwrap();
-    let same = silent
-        .point(Method::FullFan, from + interval(0.1))
-        .unwrap();
+    let same = silent.point(Method::FullFan, from + interval(0.1)).unwrap();
     assert_eq!(same.condition, Condition::Holds);
     assert_eq!(same.pressure, above.pressure);
 }
@@ -240,11 +238,7 @@ fn the_full_speed_point_stays_below_the_compressors_highest() {
         ..usual("R-410A")
     })
     .unwrap();
-    let full = made
-        .input
-        .refrigerant
-        .dew_pressure(highest)
-        .unwrap();
+    let full = made.input.refrigerant.dew_pressure(highest).unwrap();
     assert!((made.settings.full_speed_pressure.value / full).value - 1.0 < 1e-9);
     let errors = plan(&Input {
         compressor_highest: Some(need),

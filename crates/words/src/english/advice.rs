@@ -1,7 +1,6 @@
 //! Reasons, changes, parts and outcomes: what follows from a plan.
 
-use uom::si::f64::{Pressure, Time};
-use uom::si::pressure::pascal;
+use uom::si::f64::Pressure;
 use uom::si::temperature_interval::kelvin as kelvin_interval;
 use winterset_calc::advice::{FanMotorAdvice, FanStart, Hottest, LowestSpeed, Remedy};
 use winterset_calc::free_cooling::Outcome as Off;
@@ -16,6 +15,7 @@ use winterset_calc::{Condition, Field, Quantity};
 use super::fields;
 use crate::advice::{Advice, Ordered};
 use crate::language::RuleWords;
+use crate::pen::Pen;
 use crate::units::Units;
 
 pub(super) const ADVICE: Advice = Advice {
@@ -122,49 +122,20 @@ pub(super) fn condition(condition: Condition) -> RuleWords {
     RuleWords { name, reason }
 }
 
-/// Writes values in the units of a person.
-struct Pen {
-    units: Units,
-    atmosphere: Pressure,
-}
-
-impl Pen {
-    fn show(&self, quantity: Quantity) -> String {
-        self.units.show(&quantity, self.atmosphere).to_string()
-    }
-
-    fn brief(&self, quantity: Quantity) -> String {
-        self.units.brief(&quantity, self.atmosphere).to_string()
-    }
-
-    fn pressure(&self, pressure: Pressure) -> String {
-        self.show(Quantity::Pressure(pressure))
-    }
-
-    /// Never written as less than it is.
-    fn at_least(&self, quantity: Quantity) -> String {
-        self.units.at_least(&quantity, self.atmosphere).to_string()
-    }
-
-    fn seconds(&self, time: Time) -> String {
-        self.units.seconds(time).to_string()
-    }
-
-    fn sensed(&self, input: &Sensed) -> String {
-        let (what, lowest, highest) = match *input {
-            Sensed::Coil { lowest, highest } => (
-                "coil temperature",
-                self.brief(Quantity::Temperature(lowest)),
-                self.brief(Quantity::Temperature(highest)),
-            ),
-            Sensed::Pressure { lowest, highest } => (
-                "liquid-line pressure",
-                self.pressure(lowest),
-                self.pressure(highest),
-            ),
-        };
-        format!("reads {what} from {lowest} to {highest}")
-    }
+fn sensed(pen: &Pen, input: &Sensed) -> String {
+    let (what, lowest, highest) = match *input {
+        Sensed::Coil { lowest, highest } => (
+            "coil temperature",
+            pen.brief(Quantity::Temperature(lowest)),
+            pen.brief(Quantity::Temperature(highest)),
+        ),
+        Sensed::Pressure { lowest, highest } => (
+            "liquid-line pressure",
+            pen.pressure(lowest),
+            pen.pressure(highest),
+        ),
+    };
+    format!("reads {what} from {lowest} to {highest}")
 }
 
 fn motor(kind: MotorKind) -> String {
@@ -200,7 +171,7 @@ pub(super) fn part(part: &Part, units: Units, atmosphere: Pressure) -> Ordered {
             };
             (
                 "Fan speed controller".to_owned(),
-                format!("{}, {rated}, {}", output(kind), pen.sensed(input)),
+                format!("{}, {rated}, {}", output(kind), sensed(&pen, input)),
             )
         }
         Part::PressureSwitch { group, on, off } => (
@@ -248,10 +219,7 @@ pub(super) fn part(part: &Part, units: Units, atmosphere: Pressure) -> Ordered {
 }
 
 pub(super) fn fan_start(advice: &FanMotorAdvice, units: Units) -> String {
-    let pen = Pen {
-        units,
-        atmosphere: Pressure::new::<pascal>(0.0),
-    };
+    let pen = Pen::without_gauge(units);
     let time = |time| pen.show(Quantity::Time(time));
     let start = match advice.start {
         FanStart::WithinBoost { time: all, by_wind } => format!(
@@ -278,10 +246,7 @@ pub(super) fn fan_start(advice: &FanMotorAdvice, units: Units) -> String {
 }
 
 pub(super) fn fan_heat(hottest: &Hottest, units: Units) -> String {
-    let pen = Pen {
-        units,
-        atmosphere: Pressure::new::<pascal>(0.0),
-    };
+    let pen = Pen::without_gauge(units);
     let stands = match hottest.lowest_speed {
         LowestSpeed::Below => {
             "The lowest speed lies below that: the fan may run there for hours, so feel how hot the motor gets."
@@ -300,12 +265,7 @@ pub(super) fn fan_heat(hottest: &Hottest, units: Units) -> String {
 }
 
 pub(super) fn fan_remedy(remedy: Remedy, advice: &FanMotorAdvice, units: Units) -> String {
-    let share = units
-        .at_least(
-            &Quantity::Ratio(advice.starts_from),
-            Pressure::new::<pascal>(0.0),
-        )
-        .to_string();
+    let share = Pen::without_gauge(units).at_least(Quantity::Ratio(advice.starts_from));
     match remedy {
         Remedy::FullOutputAtStart => format!(
             "At minimum output the fan may not start from rest; that takes {share}. Let the controller give full output at every start, also after the supply was off."
@@ -359,10 +319,7 @@ fn when(when: When) -> &'static str {
 }
 
 pub(super) fn place(reason: &PlaceReason, units: Units) -> String {
-    let pen = Pen {
-        units,
-        atmosphere: Pressure::new::<pascal>(0.0),
-    };
+    let pen = Pen::without_gauge(units);
     match *reason {
         PlaceReason::Superheated { when: at, short_by } => format!(
             "{} the usual place still has hot gas, and the sensor reads too warm. Move it by {} of the circuit towards the liquid outlet.",
@@ -392,10 +349,7 @@ pub(super) fn place(reason: &PlaceReason, units: Units) -> String {
 }
 
 pub(super) fn off(outcome: &Off, duty: Duty, units: Units) -> String {
-    let pen = Pen {
-        units,
-        atmosphere: Pressure::new::<pascal>(0.0),
-    };
+    let pen = Pen::without_gauge(units);
     let carrier = match duty {
         Duty::RoomCooling => "outside air, filtered and mixed,",
         Duty::Cooler | Duty::Freezer => "a dry cooler with a coil in the room",

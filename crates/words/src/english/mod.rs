@@ -35,6 +35,7 @@ use crate::advice::{Advice, Ordered};
 use crate::controllers::ControllerWords;
 use crate::from_phone::FromPhone;
 use crate::language::{FieldWords, Part, RuleWords, Words};
+use crate::numerals::Numerals;
 use crate::paper::Paper;
 use crate::pictures::Pictures;
 use crate::screen::Screen;
@@ -48,6 +49,14 @@ use crate::worksheets::WorksheetWords;
 pub struct English;
 
 impl Words for English {
+    fn numerals(&self) -> Numerals {
+        Numerals {
+            decimal: '.',
+            gap: '\u{202f}',
+            gap_from: 5,
+        }
+    }
+
     fn screen(&self) -> &'static Screen {
         &screen::SCREEN
     }
