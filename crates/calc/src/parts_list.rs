@@ -3,9 +3,10 @@
 //! Every part comes with the values that decide whether one off the shelf fits: kind of output and current of a controller, points of a pressure switch, setting of a
 //! flooding valve. Nothing is worked out here but currents; the values come from the plan and its side calculations.
 //!
-//! A controller whose output feeds the motors carries their full-load currents together, times a reserve; one that only gives them a signal carries none.
+//! A controller whose output feeds the motors carries their full-load currents together, with a reserve on the largest, as [`crate::motor::Loading`] counts them; one that only gives them a
+//! signal carries none.
 //!
-//! Source: which kind of output a motor takes is common practice, no published source (see [`crate::motor`]); reserve on full-load current in the manner of
+//! Source: which kind of output a motor takes is common practice, no published source (see [`crate::motor`]); reserve on the largest full-load current in the manner of
 //! NFPA 70 (National Electrical Code) article 430 (from memory).
 
 use uom::si::electric_current::ampere;
@@ -41,7 +42,7 @@ pub struct Facts {
     pub new_motor: Option<MotorKind>,
     /// Full-load current of one fan motor, the new one where it is changed: 0.01 to 200 A.
     pub full_load: ElectricCurrent,
-    /// Rated current over full-load current: 1 to 3, usually [`USUAL_RESERVE`].
+    /// Rated current over full-load current of one motor, which counts for the largest of several: 1 to 3, usually [`USUAL_RESERVE`].
     pub reserve: f64,
     /// Supply voltage, r.m.s.: 12 to 1000 V.
     pub supply: ElectricPotential,
@@ -320,7 +321,8 @@ impl Facts {
     }
 
     fn current(&self, fans: u32) -> ElectricCurrent {
-        self.full_load * f64::from(fans) * self.reserve
+        let others = f64::from(fans.saturating_sub(1));
+        self.full_load * (others + self.reserve)
     }
 
     fn controller(&self, input: Sensed) -> Result<Part, PartsError> {
@@ -500,10 +502,10 @@ mod tests {
         assert_eq!(facts().parts().unwrap(), []);
     }
 
-    /// By hand: 4 motors of 2 A with a quarter of reserve.
+    /// NFPA 70 article 430.24 (from memory): 3 x 2 A + 1.25 x 2 A = 8.5 A.
     #[test]
     fn a_controller_fits_the_motor() {
-        let rated = Some(ElectricCurrent::new::<ampere>(10.0));
+        let rated = Some(ElectricCurrent::new::<ampere>(8.5));
         for (motor, kind, amps) in [
             (
                 MotorKind::PermanentSplitCapacitor,
@@ -581,7 +583,7 @@ mod tests {
         );
         assert!(matches!(
             parts[1],
-            Part::Contactor { group: 1, current, .. } if current == ElectricCurrent::new::<ampere>(5.0)
+            Part::Contactor { group: 1, current, .. } if current == ElectricCurrent::new::<ampere>(4.5)
         ));
         assert_eq!(
             ask(&[group(1, 1100.0, 1100.0)]),

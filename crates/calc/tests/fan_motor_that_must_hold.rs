@@ -6,13 +6,15 @@ mod common;
 use common::{celsius, interval, plausible, usual};
 use proptest::prelude::*;
 use uom::si::angular_velocity::revolution_per_minute;
+use uom::si::electric_current::ampere;
 use uom::si::electric_potential::volt;
-use uom::si::f64::{AngularVelocity, Frequency, ThermodynamicTemperature, Time};
+use uom::si::f64::{AngularVelocity, ElectricCurrent, Frequency, ThermodynamicTemperature, Time};
 use uom::si::frequency::hertz;
 use uom::si::time::second;
 use winterset_calc::advice::{FanStart, LowestSpeed, Remedy};
 use winterset_calc::input::{Bearing, MotorKind};
-use winterset_calc::motor::{Friction, InductionMotor, lowest_speed_fraction};
+use winterset_calc::motor::{Friction, InductionMotor, Loading, lowest_speed_fraction};
+use winterset_calc::parts_list::Part;
 use winterset_calc::settings::{Drive, SettingsNote};
 use winterset_calc::{
     Condition, Field, Given, Input, Method, Plan, Problem, Quantity, Rule, air, plan,
@@ -258,4 +260,26 @@ fn the_full_speed_point_stays_below_the_compressors_highest() {
             ..
         }
     ));
+}
+
+/// What is ordered carries what the same controller would be held against.
+#[test]
+fn the_order_and_the_check_of_a_controller_count_currents_alike() {
+    let input = Input {
+        fans: Given::entered(3),
+        full_load: Some(ElectricCurrent::new::<ampere>(1.6)),
+        outdoor_low: celsius(-5.0),
+        ..usual("R-410A")
+    };
+    let made = plan(&input).unwrap();
+    let parts = made.order(Method::SpeedControl).unwrap();
+    let ordered = parts.iter().find_map(|part| match part {
+        Part::Controller { current, .. } => *current,
+        _ => None,
+    });
+    let ordered = ordered.unwrap();
+    let loading = Loading::new(&made.wanted().motors, ordered).unwrap();
+    assert!((ordered / loading.needed - 1.0.into()).value.abs() < 1e-12);
+    // NFPA 70 article 430.24 (from memory): 2 x 1.6 A + 1.25 x 1.6 A = 5.2 A.
+    assert!((ordered.get::<ampere>() - 5.2).abs() < 1e-12);
 }

@@ -331,11 +331,11 @@ fn fan_motor_sentences() {
     let wind = |units| words().fan_start(&within, units);
     let (us, si) = (wind(us), wind(si));
     assert!(
-        us.contains(either("8.9\u{a0}mph", "8.9\u{a0}mph", "8,9\u{a0}mph")),
+        us.contains(either("8.9\u{a0}mph", "8,9\u{a0}mph", "8,9\u{a0}mph")),
         "{us}"
     );
     assert!(
-        si.contains(either("4.0\u{a0}m/s", "4.0\u{a0}m/s", "4,0\u{a0}m/s")),
+        si.contains(either("4.0\u{a0}m/s", "4,0\u{a0}m/s", "4,0\u{a0}m/s")),
         "{si}"
     );
     for units in ALL_UNITS {
