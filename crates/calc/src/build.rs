@@ -20,6 +20,7 @@ use crate::fan_bank::{Fan, FanBank, Layout, Role};
 use crate::field::Field;
 use crate::input::{BelowMinimum, Input, Load};
 use crate::method::{Actuator, Model};
+use crate::mixed_bank::MixedBank;
 use crate::motor::{InductionMotor, takes_phase_cut};
 use crate::need::{opening, pressure_need};
 use crate::plan::{Cycle, Design, HoldLimits, Method, Plan, Zones};
@@ -95,6 +96,7 @@ fn build(input: &Input) -> Result<Plan, InputError> {
     check_room_above(input, need.condensing, line.highest)?;
     check_compressor_highest(input, need.condensing)?;
 
+    check_modulated(input)?;
     let actuator = actuator(input)?;
     let need_point = (need.pressure.value, need.condensing);
     let range = Range::new(input, need_point, design.condensing.value)
@@ -123,6 +125,7 @@ fn build(input: &Input) -> Result<Plan, InputError> {
         bearing: input.bearing.value,
         envelope: envelope(input),
         stages: stages(input.fans.value),
+        mixed: mixed(input, low.condensing, full.condensing),
         fan_power: design.fan_power.value,
     };
     settings
@@ -177,6 +180,35 @@ fn check_compressor_highest(
         }),
         _ => Ok(()),
     }
+}
+
+/// The speed controller cannot move more fans than there are.
+fn check_modulated(input: &Input) -> Result<(), InputError> {
+    let fans = input.fans.value;
+    if input.modulated() <= fans {
+        return Ok(());
+    }
+    Err(InputError {
+        field: Field::ModulatedFans,
+        problem: Problem::OutOfRange {
+            low: Quantity::Count(1),
+            high: Quantity::Count(fans),
+        },
+    })
+}
+
+/// The bank, where the speed controller does not move all its fans.
+fn mixed(
+    input: &Input,
+    off_below: ThermodynamicTemperature,
+    on_above: ThermodynamicTemperature,
+) -> Option<MixedBank> {
+    let modulated = input.modulated();
+    let fixed = input.fans.value.checked_sub(modulated)?;
+    if fixed == 0 {
+        return None;
+    }
+    MixedBank::new((fixed, modulated), off_below, on_above).ok()
 }
 
 /// Airflow with one of some like fans running, two, and so on, over that of all: fans on one open space, without shutters.

@@ -58,6 +58,8 @@ fields! {
     Evaporating = "evaporating",
     /// Number of condenser fans.
     Fans = "fans",
+    /// Number of those fans that the speed controller moves.
+    ModulatedFans = "modulated_fans",
     /// Airflow of all fans at full speed.
     Airflow = "airflow",
     /// Supply frequency.
@@ -153,7 +155,7 @@ impl Field {
             Field::OverAmbient => difference(2.0, 40.0),
             Field::ThrottlingRange => difference(2.0, 20.0),
             Field::Subcooling => difference(0.5, 30.0),
-            Field::Fans => (Quantity::Count(1), Quantity::Count(32)),
+            Field::Fans | Field::ModulatedFans => (Quantity::Count(1), Quantity::Count(32)),
             Field::Voltage => (
                 Quantity::Voltage(ElectricPotential::new::<volt>(100.0)),
                 Quantity::Voltage(ElectricPotential::new::<volt>(600.0)),

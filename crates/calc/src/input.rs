@@ -171,8 +171,10 @@ pub struct Input {
     pub known_outdoor: Given<ThermodynamicTemperature>,
     /// Airflow of all fans at full speed; where not entered, a usual condenser's is worked out.
     pub airflow: Option<VolumeRate>,
-    /// Number of condenser fans, all moved alike.
+    /// Number of condenser fans, all alike.
     pub fans: Given<u32>,
+    /// Number of those that the speed controller moves, where not all: pressure switches stage the rest.
+    pub modulated_fans: Option<u32>,
     /// Kind of fan motor.
     pub motor: Given<MotorKind>,
     /// Bearing of the fan motor.
@@ -258,6 +260,7 @@ impl Input {
             known_outdoor: Given::assumed(usual::known_outdoor()),
             airflow: None,
             fans: Given::assumed(1),
+            modulated_fans: None,
             motor: Given::assumed(MotorKind::PermanentSplitCapacitor),
             bearing: Given::assumed(Bearing::Ball),
             voltage: Given::assumed(ElectricPotential::new::<volt>(230.0)),
@@ -297,6 +300,11 @@ impl Input {
 }
 
 impl Input {
+    /// Number of fans that the speed controller moves.
+    pub fn modulated(&self) -> u32 {
+        self.modulated_fans.unwrap_or(self.fans.value)
+    }
+
     /// Every field whose value lies outside [`Field::range`].
     pub fn out_of_range(&self) -> Vec<InputError> {
         let (load_field, load) = match self.load {
@@ -334,6 +342,10 @@ impl Input {
                 Some(Quantity::Difference(self.throttling_range.value)),
             ),
             (Field::Fans, Some(Quantity::Count(self.fans.value))),
+            (
+                Field::ModulatedFans,
+                self.modulated_fans.map(Quantity::Count),
+            ),
             (Field::Voltage, Some(Quantity::Voltage(self.voltage.value))),
             (
                 Field::Frequency,

@@ -45,6 +45,7 @@ mod integrate;
 pub mod lever;
 pub mod liquid_line;
 mod method;
+mod mixed_bank;
 pub mod moist_air;
 pub mod motor;
 pub mod need;

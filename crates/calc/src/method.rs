@@ -19,6 +19,7 @@ use crate::compressor::{
 use crate::controller::{Proportional, coil_temperature};
 use crate::fan;
 use crate::input::Bearing;
+use crate::mixed_bank::MixedBank;
 use crate::motor::{Friction, InductionMotor};
 use crate::phase_cut;
 use crate::plan::{Condition, Cycle, Method, Output, Point, Zones};
@@ -167,6 +168,8 @@ pub(crate) struct Model {
     pub(crate) envelope: Option<Envelope>,
     /// Share of the full airflow with one fan running, two, and so on to all.
     pub(crate) stages: Vec<f64>,
+    /// The bank, where the speed controller does not move all fans.
+    pub(crate) mixed: Option<MixedBank>,
     /// Electrical power of all fans at full speed in standard air.
     pub(crate) fan_power: Power,
 }
@@ -203,6 +206,34 @@ impl Model {
             fraction,
             airflow: self.driven(fraction, idle),
             power: self.fan_power * self.actuator.power_share(fraction, self.density(outdoor)),
+        }
+    }
+
+    /// Number of fans that the speed controller does not move.
+    fn fixed(&self) -> usize {
+        self.mixed.as_ref().map_or(0, MixedBank::fixed)
+    }
+
+    /// The controller's fans at a share of full speed beside so many fixed ones that run.
+    fn controlled(
+        &self,
+        outdoor: ThermodynamicTemperature,
+        running: usize,
+        fraction: f64,
+        idle: f64,
+    ) -> Moved {
+        let Some(mixed) = &self.mixed else {
+            return self.slowed(outdoor, fraction, idle);
+        };
+        let (fixed, modulated) = mixed.shares(running);
+        let power = |fraction| {
+            let density = self.density(outdoor);
+            self.actuator.power_share(fraction, density)
+        };
+        Moved {
+            fraction: fixed + modulated * fraction,
+            airflow: self.driven(mixed.airflow(running, fraction), idle),
+            power: self.fan_power * (fixed * power(1.0) + modulated * power(fraction)),
         }
     }
 
@@ -272,13 +303,14 @@ impl Model {
     fn least(&self, method: Method, outdoor: ThermodynamicTemperature) -> (Moved, f64) {
         let idle = self.idle(method);
         let slowed = |fraction| self.slowed(outdoor, fraction, idle);
+        let slowest = || self.controlled(outdoor, 0, self.slowest(outdoor), idle);
         match method {
             Method::FullFan => (slowed(1.0), 1.0),
             Method::OnOff => (slowed(0.0), 1.0),
             Method::Staged => (self.staged_air(outdoor, 1), 1.0),
-            Method::SpeedControl | Method::SpeedWithBaffle => (slowed(self.slowest(outdoor)), 1.0),
+            Method::SpeedControl | Method::SpeedWithBaffle => (slowest(), 1.0),
             Method::Flooding => (slowed(1.0), 1.0 - MOST_FLOODED),
-            Method::SpeedWithFlooding => (slowed(self.slowest(outdoor)), 1.0 - MOST_FLOODED),
+            Method::SpeedWithFlooding => (slowest(), 1.0 - MOST_FLOODED),
         }
     }
 
@@ -460,7 +492,8 @@ impl Model {
         point
     }
 
-    /// All fans slowed by the controller, with or without a flooding valve for what the least speed leaves.
+    /// Fans slowed by the controller, with or without a flooding valve for what the least speed leaves. Where it does not move all fans, as many
+    /// of the rest run as leave head pressure above the need.
     fn modulated(
         &self,
         outdoor: ThermodynamicTemperature,
@@ -469,40 +502,47 @@ impl Model {
     ) -> Result<Point, Problem> {
         let density = self.density(outdoor);
         let minimum = self.controller.minimum;
-        let moved = |output: f64| self.slowed(outdoor, self.speed_fraction(output, density), idle);
-        let (output, mut point) = if !self.stays(outdoor, &moved(minimum), 1.0, self.need.1) {
-            let least = moved(minimum);
-            let off = self.slowed(outdoor, 0.0, idle);
-            let point = if self.stops && self.stays(outdoor, &off, 1.0, self.need.1) {
-                self.stopping(outdoor, off, least)?
-            } else if floods {
-                self.flooded(outdoor, if self.stops { off } else { least })?
-            } else {
-                self.steady(outdoor, if self.stops { off } else { least }, 1.0)?
-            };
-            (minimum, point)
-        } else if self.stays(outdoor, &moved(1.0), 1.0, self.full_speed.1) {
-            (1.0, self.steady(outdoor, moved(1.0), 1.0)?)
-        } else {
-            // A warmer condenser asks for more output, which takes less of the coil.
-            let spare = |condensing: f64| {
+        let moved = |running: usize, output: f64| {
+            let fraction = self.speed_fraction(output, density);
+            self.controlled(outdoor, running, fraction, idle)
+        };
+        let fixed = self.fixed();
+        let stays = |running| self.stays(outdoor, &moved(running, minimum), 1.0, self.need.1);
+        let (output, mut point) = match (0..=fixed).rev().find(|running| stays(*running)) {
+            None => (
+                minimum,
+                self.at_least(outdoor, moved(0, minimum), idle, floods)?,
+            ),
+            Some(running) if self.stays(outdoor, &moved(running, 1.0), 1.0, self.full_speed.1) => {
+                if running == fixed {
+                    (1.0, self.steady(outdoor, moved(running, 1.0), 1.0)?)
+                } else {
+                    // One more fixed fan cools too much, one less too little: it goes on and off.
+                    let steps = (moved(running, 1.0), moved(running + 1, minimum));
+                    let point = self.cycling(outdoor, steps, self.full_speed);
+                    let found = self.line.at(point.condensing.get::<kelvin>());
+                    (self.asked_output(&found), point)
+                }
+            }
+            Some(on) => {
+                // A warmer condenser asks for more output, which takes less of the coil.
+                let spare = |condensing: f64| {
+                    let running = self.line.at(condensing);
+                    let air = self.air(outdoor, moved(on, self.asked_output(&running)).airflow);
+                    1.0 / air.taken(condensing, &running) - 1.0
+                };
+                let condensing = bracketed(
+                    self.need.1.get::<kelvin>(),
+                    self.full_speed.1.get::<kelvin>(),
+                    spare,
+                );
                 let running = self.line.at(condensing);
                 let output = self.asked_output(&running);
-                let fraction = self.speed_fraction(output, density);
-                let air = self.air(outdoor, self.driven(fraction, idle));
-                1.0 / air.taken(condensing, &running) - 1.0
-            };
-            let condensing = bracketed(
-                self.need.1.get::<kelvin>(),
-                self.full_speed.1.get::<kelvin>(),
-                spare,
-            );
-            let running = self.line.at(condensing);
-            let output = self.asked_output(&running);
-            (
-                output,
-                self.running(outdoor, condensing, &running, moved(output)),
-            )
+                (
+                    output,
+                    self.running(outdoor, condensing, &running, moved(on, output)),
+                )
+            }
         };
         let speed = self.actuator.speed(output, density);
         point.output = Some(self.actuator.output(output, speed));
@@ -514,6 +554,25 @@ impl Model {
             point.condition = Condition::StalledFan;
         }
         Ok(point)
+    }
+
+    /// Where even minimum output cools too much.
+    fn at_least(
+        &self,
+        outdoor: ThermodynamicTemperature,
+        least: Moved,
+        idle: f64,
+        floods: bool,
+    ) -> Result<Point, Problem> {
+        let off = self.slowed(outdoor, 0.0, idle);
+        let left = if self.stops { off } else { least };
+        if self.stops && self.stays(outdoor, &off, 1.0, self.need.1) {
+            self.stopping(outdoor, off, least)
+        } else if floods {
+            self.flooded(outdoor, left)
+        } else {
+            self.steady(outdoor, left, 1.0)
+        }
     }
 
     /// Fans that stop at the need and start again a little above, at minimum output.

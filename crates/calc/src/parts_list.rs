@@ -68,7 +68,14 @@ pub enum FanControl {
     /// By pressure switches, each its own group: 1 to 32 groups. Fans in none of them run on.
     Switched(Vec<Group>),
     /// By a speed controller.
-    Slowed(Sensed),
+    Slowed {
+        /// How many fans it moves: from 1 to all.
+        fans: u32,
+        /// What it senses.
+        input: Sensed,
+        /// Fans beside them on pressure switches, each its own group.
+        rest: Vec<Group>,
+    },
 }
 
 /// Fans on one pressure switch.
@@ -200,6 +207,8 @@ pub enum Part {
 pub enum Fact {
     /// Number of fans.
     Fans,
+    /// Number of fans that a speed controller moves.
+    SlowedFans,
     /// Full-load current of a motor, A.
     FullLoad,
     /// Rated over full-load current.
@@ -285,7 +294,12 @@ impl Facts {
         match &self.fan_control {
             FanControl::FullSpeed => {}
             FanControl::Switched(groups) => parts.extend(self.switches(groups)?),
-            FanControl::Slowed(input) => parts.push(self.controller(*input)?),
+            FanControl::Slowed { fans, input, rest } => {
+                parts.push(self.controller(*fans, *input)?);
+                if !rest.is_empty() {
+                    parts.extend(self.switches(rest)?);
+                }
+            }
         }
         if self.baffle {
             parts.push(Part::WindBaffle);
@@ -325,13 +339,18 @@ impl Facts {
         self.full_load * (others + self.reserve)
     }
 
-    fn controller(&self, input: Sensed) -> Result<Part, PartsError> {
+    fn controller(&self, fans: u32, input: Sensed) -> Result<Part, PartsError> {
         input.check()?;
+        inside(
+            Fact::SlowedFans,
+            f64::from(fans),
+            (1.0, f64::from(self.fans)),
+        )?;
         let output = output_for(self.new_motor.unwrap_or(self.motor));
         let feeds = output != OutputKind::Signal;
         Ok(Part::Controller {
             output,
-            current: feeds.then(|| self.current(self.fans)),
+            current: feeds.then(|| self.current(fans)),
             supply: self.supply,
             input,
         })
@@ -491,7 +510,11 @@ mod tests {
         let facts = Facts {
             motor,
             new_motor,
-            fan_control: FanControl::Slowed(coil()),
+            fan_control: FanControl::Slowed {
+                fans: 4,
+                input: coil(),
+                rest: Vec::new(),
+            },
             ..facts()
         };
         facts.parts().unwrap()
@@ -662,7 +685,11 @@ mod tests {
     fn facts_that_no_system_has() {
         let wrong = |change: fn(&mut Facts)| {
             let mut facts = facts();
-            facts.fan_control = FanControl::Slowed(coil());
+            facts.fan_control = FanControl::Slowed {
+                fans: 4,
+                input: coil(),
+                rest: Vec::new(),
+            };
             change(&mut facts);
             facts.parts().unwrap_err()
         };
@@ -676,10 +703,14 @@ mod tests {
             assert!(matches!(error, PartsError::OutOfRange { .. }));
         }
         let reversed = wrong(|facts| {
-            facts.fan_control = FanControl::Slowed(Sensed::Pressure {
-                lowest: Pressure::new::<kilopascal>(900.0),
-                highest: Pressure::new::<kilopascal>(900.0),
-            });
+            facts.fan_control = FanControl::Slowed {
+                fans: 4,
+                input: Sensed::Pressure {
+                    lowest: Pressure::new::<kilopascal>(900.0),
+                    highest: Pressure::new::<kilopascal>(900.0),
+                },
+                rest: Vec::new(),
+            };
         });
         assert!(matches!(reversed, PartsError::Reversed { .. }));
     }

@@ -25,7 +25,7 @@ pub const ESSENTIALS: [Field; 7] = [
 ];
 
 /// Everything else, in the order in which it is found on the way from the nameplate to the roof.
-pub const REST: [Field; 34] = [
+pub const REST: [Field; 35] = [
     Field::OverAmbient,
     Field::KnownOutdoor,
     Field::Evaporating,
@@ -33,6 +33,7 @@ pub const REST: [Field; 34] = [
     Field::Voltage,
     Field::Frequency,
     Field::Fans,
+    Field::ModulatedFans,
     Field::RatedSpeed,
     Field::Airflow,
     Field::Sensing,

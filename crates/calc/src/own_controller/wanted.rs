@@ -98,11 +98,11 @@ impl Wanted {
 }
 
 impl Plan {
-    /// What the plan asks of a controller: its settings sheet, with all fans on one controller.
+    /// What the plan asks of a controller: its settings sheet, with all fans that are slowed on one controller.
     pub fn wanted(&self) -> Wanted {
         let input = &self.input;
         let motors = match self.settings.drive {
-            Drive::PhaseCut { .. } => vec![self.full_load(); input.fans.value as usize],
+            Drive::PhaseCut { .. } => vec![self.full_load(); input.modulated() as usize],
             Drive::Signal { .. } | Drive::Frequency { .. } => Vec::new(),
         };
         let sensing = self.settings.sensing.value;

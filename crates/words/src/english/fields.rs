@@ -60,6 +60,10 @@ pub(super) fn field(field: Field) -> FieldWords {
             "Number of condenser fans",
             "All on this circuit's condenser.",
         ),
+        Field::ModulatedFans => (
+            "Fans that the speed controller moves",
+            "All of them unless entered. The rest run at full speed and go off one after another by pressure switches, at the pressure need.",
+        ),
         Field::Airflow => (
             "Airflow, all fans at full speed",
             "From the condenser's data sheet. Left blank, it is worked out for a usual condenser.",
