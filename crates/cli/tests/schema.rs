@@ -72,6 +72,8 @@ fn varied() -> Vec<Value> {
     records.push(with("radio-hut", &line));
     records.push(with("flower-cooler", &line[..2]));
     records.push(with("radio-hut", &[("outdoor_low", "20", "C")]));
+    let mixed = [("fans", "3", ""), ("modulated_fans", "1", "")];
+    records.push(with("radio-hut", &mixed));
     for (motor, low) in [("permanent-split-capacitor", "-25"), ("shaded-pole", "-50")] {
         let entries = [
             ("motor", motor, ""),
