@@ -107,6 +107,7 @@ fn said() -> Vec<(String, String)> {
             Condition::Starved,
             Condition::LowPressureTrip,
             Condition::StalledFan,
+            Condition::AboveEnvelope,
         ]
         .map(|condition| words().condition(condition)),
     );
