@@ -36,6 +36,7 @@ pub mod explain;
 pub mod fan;
 pub mod fan_bank;
 mod field;
+pub mod fitting;
 pub mod flooding;
 pub mod free_cooling;
 pub mod ice;
