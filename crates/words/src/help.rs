@@ -15,6 +15,10 @@ pub struct HelpLabels {
     pub blank: &'static str,
     /// The same, where a blank is taken to be something.
     pub blank_is: fn(&str) -> String,
+    /// Where a blank is worked out from the other answers.
+    pub blank_worked_out: &'static str,
+    /// Where a blank is left out of account.
+    pub blank_left_out: &'static str,
     /// Where no plan can be made without the answer.
     pub blank_is_not: &'static str,
 }

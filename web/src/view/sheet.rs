@@ -343,6 +343,7 @@ impl<'a> Writer<'a> {
                 })
                 .collect(),
             source: words().source(working.rule).into(),
+            help: Some(words().help_on(working.rule)),
         }
     }
 

@@ -12,6 +12,8 @@ pub(super) static LABELS: HelpLabels = HelpLabels {
     find: "Where to find it",
     blank: "Left blank",
     blank_is: |assumed| format!("Assumed: {assumed}."),
+    blank_worked_out: "Worked out from the other answers.",
+    blank_left_out: "Left out of account.",
     blank_is_not: "There is no plan without it.",
 };
 

@@ -113,17 +113,14 @@ impl<F: Fn(Item) -> String> Sketch<F> {
 
     /// The pipe from the compressor down to the coil.
     fn gas(&mut self, coil: f64) {
-        self.drawing
-            .lines(Line::Solid, &[(GAS, 4.0), (GAS, coil)]);
+        self.drawing.lines(Line::Solid, &[(GAS, 4.0), (GAS, coil)]);
         self.arrow((GAS, 22.0), (0.0, 1.0));
     }
 
     fn reversing_valve(&mut self, y: f64) {
         self.drawing.boxed((GAS, y), (11.0, 11.0));
-        self.drawing.path(
-            Line::Solid,
-            format!("M{:.1} {y:.1}q11 -9 22 0", GAS - 11.0),
-        );
+        self.drawing
+            .path(Line::Solid, format!("M{:.1} {y:.1}q11 -9 22 0", GAS - 11.0));
         self.tag((GAS + 11.0, y), Item::ReversingValve);
     }
 
@@ -141,8 +138,7 @@ impl<F: Fn(Item) -> String> Sketch<F> {
     fn baffle(&mut self, coil: f64, end: f64) {
         let top = coil - 18.0;
         for x in [6.0, 12.0] {
-            self.drawing
-                .lines(Line::Solid, &[(x, top), (x, end + 8.0)]);
+            self.drawing.lines(Line::Solid, &[(x, top), (x, end + 8.0)]);
         }
         self.tag((12.0, top), Item::Baffle);
     }
@@ -203,11 +199,7 @@ impl<F: Fn(Item) -> String> Sketch<F> {
         let gas = coil - 12.0;
         self.drawing.path(
             Line::Solid,
-            format!(
-                "M{:.1} {:.1}h20l-20 20h20z",
-                DOWN - 10.0,
-                y - 10.0
-            ),
+            format!("M{:.1} {:.1}h20l-20 20h20z", DOWN - 10.0, y - 10.0),
         );
         self.drawing.dot((GAS, gas));
         self.drawing.lines(
@@ -231,8 +223,10 @@ impl<F: Fn(Item) -> String> Sketch<F> {
                 y - 20.0
             ),
         );
-        self.drawing
-            .lines(Line::Solid, &[(DOWN - 40.0, y + 4.0), (DOWN + 40.0, y + 4.0)]);
+        self.drawing.lines(
+            Line::Solid,
+            &[(DOWN - 40.0, y + 4.0), (DOWN + 40.0, y + 4.0)],
+        );
         self.tag((DOWN + 42.0, y), Item::Receiver);
         y + 20.0
     }
@@ -289,7 +283,7 @@ mod tests {
     #[test]
     fn names_of_every_arrangement_keep_clear() {
         for one in every() {
-            let drawing = circuit(&one, 4, |item| winterset_words::words().fitting().item(item));
+            let drawing = circuit(&one, 4, |item| crate::view::words().fitting().item(item));
             hold(&drawing, NAMES);
             assert_eq!(drawing.labels.len(), one.items(4).len(), "{one:?}");
         }

@@ -71,7 +71,11 @@ pub struct Label {
 impl Label {
     /// Left, top, right and bottom of the room that it takes.
     pub fn room(&self) -> [f64; 4] {
-        let widest = self.lines.iter().map(|line| width(line)).fold(0.0, f64::max);
+        let widest = self
+            .lines
+            .iter()
+            .map(|line| width(line))
+            .fold(0.0, f64::max);
         let (x, y) = self.at;
         let top = y - 13.0;
         [x, top, x + widest, top + LINE * self.lines.len() as f64]

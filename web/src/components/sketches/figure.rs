@@ -1,6 +1,6 @@
 //! A drawing on the screen or on paper, with the same in words.
 
-use winterset_words::words;
+use crate::view::words;
 use yew::prelude::*;
 
 use super::drawing::{Drawing, LINE, Line, Stroke};

@@ -2,7 +2,7 @@
 
 use winterset_calc::fitting::{Fans, Part, Wiring};
 
-use super::drawing::{Drawing, Line, Point, Tag, broken, LINE, WIDTH};
+use super::drawing::{Drawing, LINE, Line, Point, Tag, WIDTH, broken};
 
 /// Where the names start.
 pub const NAMES: f64 = 132.0;
@@ -79,7 +79,11 @@ impl<F: Fn(Part, Fans) -> String> Sketch<'_, F> {
         let name = (self.name)(part, self.wiring.fans);
         let height = LINE * broken(&name, WIDTH - NAMES).len() as f64 + 12.0;
         let tall = ROW.max(height) / 2.0;
-        let y = if self.y == 0.0 { 16.0_f64.max(height / 2.0) } else { self.y + ROW / 2.0 + tall };
+        let y = if self.y == 0.0 {
+            16.0_f64.max(height / 2.0)
+        } else {
+            self.y + ROW / 2.0 + tall
+        };
         self.tags.push(Tag {
             // Level with its part, so that nothing has to lead to it.
             at: (NAMES, y),
@@ -100,7 +104,8 @@ impl<F: Fn(Part, Fans) -> String> Sketch<'_, F> {
     /// Draws the wires of the supply down to here.
     fn down_to(&mut self, y: f64) {
         for x in self.xs() {
-            self.drawing.lines(Line::Solid, &[(*x, self.wires), (*x, y)]);
+            self.drawing
+                .lines(Line::Solid, &[(*x, self.wires), (*x, y)]);
         }
         self.wires = y;
     }
@@ -124,8 +129,10 @@ impl<F: Fn(Part, Fans) -> String> Sketch<'_, F> {
             }
             Part::FrequencyDrive => {
                 self.boxed(y);
-                self.drawing
-                    .lines(Line::Solid, &[(MIDDLE - HALF, y + 18.0), (MIDDLE + HALF, y - 18.0)]);
+                self.drawing.lines(
+                    Line::Solid,
+                    &[(MIDDLE - HALF, y + 18.0), (MIDDLE + HALF, y - 18.0)],
+                );
             }
             Part::FirstMotor => self.rung(y),
             _ => self.motor(y),
@@ -289,25 +296,23 @@ impl<F: Fn(Part, Fans) -> String> Sketch<'_, F> {
             Part::PressureSwitch | Part::SecondPressureSwitch => {
                 self.drawing.circle((MIDDLE + 17.0, y), 11.0);
                 self.drawing.letter((MIDDLE + 17.0, y - 1.0), "p");
-                self.drawing.lines(
-                    Line::Solid,
-                    &[(MIDDLE - 14.0, y), (MIDDLE + 4.0, y - 9.0)],
-                );
+                self.drawing
+                    .lines(Line::Solid, &[(MIDDLE - 14.0, y), (MIDDLE + 4.0, y - 9.0)]);
                 self.drawing
                     .lines(Line::Solid, &[(MIDDLE + 1.0, y), (MIDDLE + 6.0, y)]);
                 MIDDLE - 14.0
             }
             Part::ReversingValve => {
                 self.drawing.boxed(at, (15.0, 10.0));
-                self.drawing
-                    .lines(Line::Solid, &[(MIDDLE - 5.0, y + 10.0), (MIDDLE + 5.0, y - 10.0)]);
+                self.drawing.lines(
+                    Line::Solid,
+                    &[(MIDDLE - 5.0, y + 10.0), (MIDDLE + 5.0, y - 10.0)],
+                );
                 MIDDLE - 15.0
             }
             _ => {
-                self.drawing.lines(
-                    Line::Solid,
-                    &[(MIDDLE - 14.0, y), (MIDDLE + 8.0, y - 10.0)],
-                );
+                self.drawing
+                    .lines(Line::Solid, &[(MIDDLE - 14.0, y), (MIDDLE + 8.0, y - 10.0)]);
                 self.drawing
                     .lines(Line::Solid, &[(MIDDLE + 6.0, y), (MIDDLE + 16.0, y)]);
                 MIDDLE - 14.0
@@ -349,7 +354,7 @@ mod tests {
                         continue;
                     };
                     let drawing = wiring(&wired, |part, fans| {
-                        winterset_words::words().fitting().part(part, fans)
+                        crate::view::words().fitting().part(part, fans)
                     });
                     hold(&drawing, NAMES);
                     let parts = wired.line.len()

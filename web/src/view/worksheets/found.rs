@@ -165,6 +165,7 @@ impl Found {
                 equation: self.rule.equation().into(),
                 terms: self.term_lines(reader),
                 source: self.rule.source().into(),
+                help: None,
             }),
         }
     }
