@@ -3,6 +3,8 @@
 
 mod answers;
 mod controllers;
+mod fit;
+mod help;
 mod hosting;
 mod offline;
 mod paper;

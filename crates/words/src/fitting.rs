@@ -28,8 +28,6 @@ pub struct FittingLabels {
     pub steered: fn(&str, &str) -> String,
     /// The part that gives the motor a signal, while the motor stays on its full supply.
     pub beside: fn(&str) -> String,
-    /// Words that stand beside a dashed line.
-    pub signal: &'static str,
     /// The motor keeps its run capacitor.
     pub capacitor_stays: &'static str,
     pub defers: &'static str,

@@ -24,7 +24,6 @@ static LABELS: FittingLabels = FittingLabels {
     beside: |part| {
         format!("The {part} gives the motor a signal; the motor stays on its full supply.")
     },
-    signal: "dashed: signal wires",
     capacitor_stays: "Each motor keeps its run capacitor, connected as it was.",
     defers: "Local code, the makers' instructions and licensed practice come before these sketches.",
 };

@@ -291,7 +291,7 @@ pub(super) fn field(field: Field) -> FindWords {
         ),
         Field::SheetUnits => (
             "In the head of the table of coefficients.",
-            "°F and lb/h on sheets from North America, °C and kg/h or g/s on others.",
+            "Sheets from North America print °F and lb/h, others °C and kg/h or g/s.",
         ),
         Field::SheetSuperheat => (
             "In the head or the foot of the table of coefficients.",
