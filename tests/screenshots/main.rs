@@ -1,5 +1,7 @@
 //! Pictures of every screen, in every theme, on a phone and at a desk, into `target/screenshots/`.
 
+mod states;
+
 use std::path::Path;
 
 use winterset_tests::browser::{Driver, Failure, Page, Profile, Screen, Server};
@@ -46,6 +48,7 @@ async fn main() -> Result<(), Failure> {
     let server = Server::start()?;
     let driver = Driver::start()?;
     for (size, screen) in [("360", Screen::PHONE), ("1280", Screen::DESK)] {
+        in_every_state(&server, &driver, size, screen).await?;
         let phone = Profile::new()?;
         let page = Page::open(&driver, &phone, screen).await?;
         page.go(&server.address()).await?;
@@ -98,6 +101,34 @@ async fn main() -> Result<(), Failure> {
         page.close().await?;
     }
     Ok(())
+}
+
+/// What a phone shows that holds sites with nothing in them, with too much and with wrong answers.
+async fn in_every_state(
+    server: &Server,
+    driver: &Driver,
+    size: &str,
+    screen: Screen,
+) -> Result<(), Failure> {
+    let phone = Profile::new()?;
+    let page = Page::open(driver, &phone, screen).await?;
+    page.go(&server.address()).await?;
+    page.find("main").await?;
+    states::keep(&page).await?;
+    for (theme, label) in THEMES {
+        page.go(&format!("{}#/settings", server.address())).await?;
+        page.touch_choice(label).await?;
+        for (name, behind) in states::SCREENS {
+            page.go(&format!("{}{behind}", server.address())).await?;
+            page.find("main").await?;
+            if *name == "plan-overfull" {
+                page.find("[data-advice]").await?;
+            }
+            page.whole_picture(&format!("{size}-{theme}-{name}"))
+                .await?;
+        }
+    }
+    page.close().await
 }
 
 /// Enters a controller with a long name and something wrong, chooses it for a system, and gives the site a winter; the controller's address.

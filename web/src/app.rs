@@ -2,7 +2,7 @@
 
 use gloo_events::EventListener;
 use wasm_bindgen::JsCast;
-use winterset_words::screen;
+use winterset_words::{Language, screen};
 use yew::prelude::*;
 use yew_router::prelude::*;
 
@@ -12,7 +12,7 @@ use crate::offline::{self, Offline};
 use crate::route::{Place, Route};
 use crate::screens;
 use crate::store::keep::KeepError;
-use crate::store::{Act, Shelf, shelf};
+use crate::store::{Act, Shelf, name_on_page, shelf};
 
 /// The whole app.
 #[component]
@@ -46,28 +46,43 @@ pub fn App() -> Html {
         }
     });
     use_effect_with(kept.preferences.theme, |theme| theme.apply());
+    let language = kept.preferences.language();
+    // Before anything below is drawn.
+    language.speak();
+    use_effect_with(language, |language| name_on_page(*language));
     html! {
         <ContextProvider<UseReducerHandle<Shelf>> context={kept}>
             <ContextProvider<Offline> context={*offline}>
                 <ContextProvider<Option<Offer>> context={(*offer).clone()}>
-                    <HashRouter><Frame /></HashRouter>
+                    <HashRouter><Frame {language} /></HashRouter>
                 </ContextProvider<Option<Offer>>>
             </ContextProvider<Offline>>
         </ContextProvider<UseReducerHandle<Shelf>>>
     }
 }
 
+#[derive(PartialEq, Properties)]
+struct FrameProps {
+    language: Language,
+}
+
 /// The screen of the address, between the notices and the places.
 #[component]
-fn Frame() -> Html {
+fn Frame(props: &FrameProps) -> Html {
     let route = use_route::<Route>();
     use_opened(route.as_ref().and_then(Route::site));
     let here = route.map_or(Place::Sites, |route| route.place());
+    let spoken = props.language.tag();
+    // A new key draws everything anew. The settings follow by themselves, and so keep the focus at the choice just made.
+    let screen_key = match here {
+        Place::Settings => "settings".to_owned(),
+        Place::Sites | Place::Worksheets => format!("screen-{spoken}"),
+    };
     html! {
         <div class="frame">
-            <Notices />
-            <Switch<Route> render={screens::of} />
-            <Places {here} />
+            <Notices key={format!("notices-{spoken}")} />
+            <Switch<Route> key={screen_key} render={screens::of} />
+            <Places key={format!("places-{spoken}")} {here} />
         </div>
     }
 }

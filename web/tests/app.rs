@@ -13,6 +13,7 @@ use winterset_calc::Field;
 use winterset_profile::{Entry, Site, System, share};
 use winterset_web::App;
 use winterset_web::store::{Act, Shelf};
+use winterset_words::Language;
 use yew::Reducible;
 
 wasm_bindgen_test_configure!(run_in_browser);
@@ -220,4 +221,87 @@ async fn a_damaged_link_is_said_to_be_one() {
     assert!(said("h1").contains("cut short"), "{}", said("h1"));
     assert!(Shelf::load().sites.is_empty());
     app.destroy();
+}
+
+/// The language that the page says it is in.
+fn page_language() -> Option<String> {
+    document().document_element().unwrap().get_attribute("lang")
+}
+
+async fn pick_language(tag: &str) {
+    let radio: HtmlInputElement = found(&format!("input[name=language][value={tag}]"))
+        .unwrap()
+        .dyn_into()
+        .unwrap();
+    radio.focus().unwrap();
+    radio.click();
+    settle().await;
+}
+
+/// Everything on the page follows at once, the choice keeps the focus, and it is there again on the next visit.
+#[wasm_bindgen_test]
+async fn a_language_is_spoken_at_once_and_kept() {
+    LocalStorage::clear();
+    let app = open("#/settings").await;
+    assert_eq!(said("h1"), "Settings");
+    assert_eq!(page_language().as_deref(), Some("en"));
+
+    pick_language("es").await;
+    assert_eq!(said("h1"), "Ajustes");
+    assert!(said(".places").contains("Sitios"), "{}", said(".places"));
+    assert_eq!(page_language().as_deref(), Some("es"));
+    let focused = document().active_element().unwrap();
+    assert_eq!(focused.get_attribute("value").as_deref(), Some("es"));
+
+    pick_language("fr").await;
+    assert_eq!(said("h1"), "Réglages");
+    assert_eq!(page_language().as_deref(), Some("fr"));
+    app.destroy();
+
+    let app = open("#/worksheets").await;
+    assert_eq!(said("h1"), "Fiches de calcul");
+    app.destroy();
+    LocalStorage::clear();
+}
+
+/// Another window's choice reaches a screen that is open, what is being typed on it included.
+#[wasm_bindgen_test]
+async fn a_language_chosen_in_another_window_is_followed() {
+    keep("c", hut());
+    let app = open("#/site/c/north/inputs").await;
+    type_into("#answer-voltage", "mains").await;
+    assert!(said("#error-voltage").contains("number"));
+
+    let shelf = Rc::new(Shelf::load());
+    let _ = shelf.reduce(Act::EditPreferences(Rc::new(|preferences| {
+        preferences.language = Some(Language::Spanish);
+    })));
+    tell(&web_sys::window().unwrap(), "storage");
+    settle().await;
+    assert!(
+        said("#error-voltage").contains("número"),
+        "{}",
+        said("#error-voltage")
+    );
+    let typed: HtmlInputElement = found("#answer-voltage").unwrap().dyn_into().unwrap();
+    assert_eq!(typed.value(), "mains");
+    app.destroy();
+    LocalStorage::clear();
+    // What is spoken stands on the thread, which the next test shares.
+    Language::English.speak();
+}
+
+/// What is written with a comma is taken with a comma.
+#[wasm_bindgen_test]
+async fn a_worksheet_answers_with_the_signs_of_the_language() {
+    LocalStorage::clear();
+    let _ = Rc::new(Shelf::load()).reduce(Act::EditPreferences(Rc::new(|preferences| {
+        preferences.language = Some(Language::French);
+    })));
+    let app = open("#/worksheets/units").await;
+    assert_eq!(said("h1"), "Unités");
+    assert!(!said("main").contains("Temperature"), "{}", said("main"));
+    app.destroy();
+    LocalStorage::clear();
+    Language::English.speak();
 }

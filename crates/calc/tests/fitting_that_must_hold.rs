@@ -162,7 +162,7 @@ fn a_heat_pump_brings_the_signal_of_its_reversing_valve() {
             fitting
                 .steps
                 .iter()
-                .any(|step| step.work == Work::WireReversingValve(valve))
+                .any(|step| step.work == Work::WireReversingValve(valve, Control::PhaseCut))
         );
         assert!(
             fitting
@@ -178,7 +178,7 @@ fn a_heat_pump_brings_the_signal_of_its_reversing_valve() {
         fitting
             .steps
             .iter()
-            .any(|step| step.work == Work::WireReversingValve(None))
+            .any(|step| step.work == Work::WireReversingValve(None, Control::PhaseCut))
     );
 }
 

@@ -19,6 +19,7 @@ winterset plan FILE.json
 winterset batch < requests.jsonl > answers.jsonl
 
 --units us|si   °F and psig (the default), or °C and bar
+--language en   the language of the answer, by its tag: en (the default), es, fr
 A unit stands right behind its number: 105F, 40C, 250psig, 17.2bar, 1600m, 5250ft. Pressures are gauge unless written psia, bara or kPaa.
 A blend is written by mass: 'R-32/R-1234yf 68.9/31.1'. The batch form stands in crates/cli/README.md.
 ";
@@ -35,6 +36,7 @@ fn main() -> ExitCode {
 
 fn run() -> Result<(), Error> {
     let options = options::read(std::env::args_os())?;
+    options.language.speak();
     match options.job {
         Job::Help => Ok(output::print(HELP)?),
         Job::Saturation(question) => saturation::print(&question, options.units),

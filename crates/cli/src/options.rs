@@ -4,7 +4,7 @@ use std::ffi::OsString;
 use std::path::PathBuf;
 
 use lexopt::prelude::*;
-use winterset_words::{PressureUnit, TemperatureUnit, Units};
+use winterset_words::{Language, PressureUnit, TemperatureUnit, Units};
 
 use crate::error::Error;
 
@@ -28,6 +28,7 @@ pub struct Saturation {
 pub struct Options {
     pub job: Job,
     pub units: Units,
+    pub language: Language,
 }
 
 impl Options {
@@ -35,6 +36,7 @@ impl Options {
         Self {
             job: Job::Help,
             units: Units::default(),
+            language: Language::default(),
         }
     }
 }
@@ -42,7 +44,7 @@ impl Options {
 pub fn read(arguments: impl IntoIterator<Item = OsString>) -> Result<Options, Error> {
     let mut parser = lexopt::Parser::from_iter(arguments);
     let mut words: Vec<OsString> = Vec::new();
-    let mut units = None;
+    let (mut units, mut language) = (None, None);
     let (mut temperature, mut pressure, mut elevation, mut help) = (None, None, None, false);
     while let Some(argument) = parser.next()? {
         match argument {
@@ -50,6 +52,7 @@ pub fn read(arguments: impl IntoIterator<Item = OsString>) -> Result<Options, Er
             Long("pressure") => pressure = Some(parser.value()?.string()?),
             Long("elevation") => elevation = Some(parser.value()?.string()?),
             Long("units") => units = Some(read_units(&parser.value()?.string()?)?),
+            Long("language") => language = Some(read_language(&parser.value()?.string()?)?),
             Short('h') | Long("help") => help = true,
             Value(word) => words.push(word),
             other => return Err(other.unexpected().into()),
@@ -85,7 +88,11 @@ pub fn read(arguments: impl IntoIterator<Item = OsString>) -> Result<Options, Er
         }
         Some("batch") => {
             refuse("batch", measured)?;
-            refuse("batch", [("--units", units.is_some())])?;
+            let chosen = [
+                ("--units", units.is_some()),
+                ("--language", language.is_some()),
+            ];
+            refuse("batch", chosen)?;
             Job::Batch
         }
         _ => return Err(Error::Wanted("saturation, plan or batch")),
@@ -96,6 +103,7 @@ pub fn read(arguments: impl IntoIterator<Item = OsString>) -> Result<Options, Er
     Ok(Options {
         job,
         units: units.unwrap_or_default(),
+        language: language.unwrap_or_default(),
     })
 }
 
@@ -125,4 +133,14 @@ fn read_units(text: &str) -> Result<Units, Error> {
             message: "enter us or si".to_owned(),
         }),
     }
+}
+
+fn read_language(tag: &str) -> Result<Language, Error> {
+    Language::of_tag(tag).ok_or_else(|| {
+        let tags = Language::ALL.map(Language::tag);
+        Error::Value {
+            option: "--language",
+            message: format!("enter one of {}", tags.join(", ")),
+        }
+    })
 }

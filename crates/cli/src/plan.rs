@@ -2,7 +2,7 @@
 
 use std::path::Path;
 
-use winterset_words::{Language, Units};
+use winterset_words::{Units, words};
 
 use crate::error::Error;
 use crate::report::Report;
@@ -17,7 +17,7 @@ pub fn print(file: &Path, units: Units) -> Result<(), Error> {
         path: file.to_owned(),
         source,
     })?;
-    let words = Language::English.words();
+    let words = words();
     let plan = system.plan().map_err(|errors| {
         let lines = errors.iter().map(|error| {
             let said = words.problem(error.field, &error.problem, units);

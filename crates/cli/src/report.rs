@@ -11,6 +11,9 @@ use winterset_calc::{Field, Method, Plan, Quantity};
 use winterset_profile::{Assumed, System};
 use winterset_words::{RuleWords, TemperatureUnit, Units, Words, screen};
 
+/// Width of a name and its value together.
+const WIDTH: usize = 58;
+
 /// Writes one plan in a person's units.
 pub struct Report<'a> {
     plan: &'a Plan,
@@ -89,10 +92,18 @@ impl<'a> Report<'a> {
     }
 
     fn row(&mut self, name: &str, value: &str, reason: &str) {
-        self.line(&format!("  {name:<36}{value:>22}"));
+        // A long name keeps its distance from the value.
+        let gap = WIDTH
+            .saturating_sub(name.chars().count() + value.chars().count())
+            .max(2);
+        self.line(&format!("  {name}{:gap$}{value}", ""));
         if !reason.is_empty() {
             self.line(&format!("      {reason}"));
         }
+    }
+
+    fn named(&mut self, name: &str, text: &str) {
+        self.line(&format!("  {}", (screen().named)(name, text)));
     }
 
     /// A derived value under the words of its rule.
@@ -105,7 +116,7 @@ impl<'a> Report<'a> {
     fn cautions(&mut self) {
         for caution in &self.plan.cautions {
             let caution = self.words.caution(*caution);
-            self.line(&format!("  {}: {}", caution.title, caution.text));
+            self.named(caution.title, caution.text);
         }
         self.line("");
     }
@@ -175,7 +186,8 @@ impl<'a> Report<'a> {
         let shown = [Method::FullFan, Method::OnOff, Method::SpeedControl];
         let names = shown.map(|method| self.words.method(method).name);
         let head = [t.outdoor, names[0], names[1], names[2], t.fan_speed];
-        self.cells(head);
+        let widths = widths([11, 18, 18, 18, 12], head);
+        self.cells(widths, head);
         for outdoor in rungs(self.units) {
             // Where it is too hot or too cold for the refrigerant there is nothing to write.
             let Ok(rung) = self.plan.at(outdoor) else {
@@ -190,13 +202,14 @@ impl<'a> Report<'a> {
                 pressure(shown[2]),
                 self.show(Quantity::Ratio(slowed.fan_speed_fraction)),
             ];
-            self.cells(cells.each_ref().map(String::as_str));
+            self.cells(widths, cells.each_ref().map(String::as_str));
         }
     }
 
-    fn cells(&mut self, cells: [&str; 5]) {
+    fn cells(&mut self, widths: [usize; 5], cells: [&str; 5]) {
         let [outdoor, a, b, c, fan] = cells;
-        self.line(&format!("{outdoor:>11}{a:>18}{b:>18}{c:>18}{fan:>12}"));
+        let [w0, w1, w2, w3, w4] = widths;
+        self.line(&format!("{outdoor:>w0$}{a:>w1$}{b:>w2$}{c:>w3$}{fan:>w4$}"));
     }
 
     /// What nobody entered, and what stands in for it.
@@ -212,6 +225,15 @@ impl<'a> Report<'a> {
             self.row(self.words.field(field).ask, &value, "");
         }
     }
+}
+
+/// Widths of columns: at least as given, and wider where a head asks for more.
+fn widths<const N: usize>(least: [usize; N], heads: [&str; N]) -> [usize; N] {
+    let mut widths = least;
+    for (width, head) in widths.iter_mut().zip(heads) {
+        *width = (*width).max(head.chars().count() + 2);
+    }
+    widths
 }
 
 /// Outdoor temperatures of a table: each 10 °F or 5 °C, warm first.

@@ -4,7 +4,7 @@ use uom::si::f64::{Length, Pressure};
 use uom::si::pressure::pascal;
 use winterset_calc::{Field, Quantity, air};
 use winterset_profile::{Kind, NumberError, Unit, parse_number, read_refrigerant};
-use winterset_words::{Language, Units, Words, screen};
+use winterset_words::{Units, Words, screen, words};
 
 use crate::error::Error;
 use crate::options::Saturation;
@@ -13,7 +13,7 @@ use crate::output;
 const EITHER: Error = Error::Wanted("either --temperature or --pressure");
 
 pub fn print(question: &Saturation, units: Units) -> Result<(), Error> {
-    let words = Language::English.words();
+    let words = words();
     let refrigerant = read_refrigerant(&question.refrigerant).map_err(|problem| Error::Value {
         option: "REFRIGERANT",
         message: words.problem(Field::Refrigerant, &problem, units),

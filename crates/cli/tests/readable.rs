@@ -65,6 +65,7 @@ fn what_is_wrong_on_the_command_line_is_said() {
         ),
         ("saturation R-9999 --temperature 1C", "R-9999"),
         ("saturation R-32/R-125 --temperature 1C", "R-32/R-125"),
+        ("plan a.json --language xx", "--language"),
         ("plan no-such-file.json", "no-such-file.json"),
     ] {
         assert_refused(arguments, 1, wrong);
@@ -85,6 +86,7 @@ fn a_command_line_that_makes_no_sense_is_told_from_a_question_without_an_answer(
         ("plan a.json b.json", "b.json"),
         ("plan a.json --elevation 3m", "--elevation"),
         ("batch --units us", "--units"),
+        ("batch --language es", "--language"),
         ("guess", "batch"),
     ] {
         assert_refused(arguments, 2, wrong);
@@ -181,5 +183,63 @@ fn a_file_that_is_no_record_is_said() {
         let output = run(&["plan", path.to_str().unwrap()]);
         assert_eq!(output.status.code(), Some(1));
         assert!(stderr(&output).contains("list.json"));
+    }
+}
+
+/// Every language answers with its own words and signs; nothing of the first language is left in the others.
+#[test]
+fn a_plan_is_written_in_the_language_chosen() {
+    let text = |language: &str| {
+        let path = file("radio-hut");
+        let asked = [
+            "plan",
+            path.to_str().unwrap(),
+            "--units",
+            "si",
+            "--language",
+            language,
+        ];
+        let output = run(&asked);
+        assert!(output.status.success(), "{}", stderr(&output));
+        stdout(&output)
+    };
+    assert_eq!(
+        text("en"),
+        stdout(&run(&[
+            "plan",
+            file("radio-hut").to_str().unwrap(),
+            "--units",
+            "si"
+        ]))
+    );
+    for (language, heads) in [
+        ("es", ["Hoja de ajustes", "Presión necesaria", "Qué pedir"]),
+        (
+            "fr",
+            ["Fiche de réglage", "Pression nécessaire", "À commander"],
+        ),
+    ] {
+        let text = text(language);
+        for wanted in heads {
+            assert!(text.contains(wanted), "{wanted} in {text}");
+        }
+        assert!(text.contains("8,0\u{a0}K"), "{text}");
+        for left in ["Settings", "Pressure", " the ", " of "] {
+            assert!(!text.contains(left), "{left} in {text}");
+        }
+    }
+}
+
+/// What stands in a column keeps its distance from the next, however long the words are.
+#[test]
+fn columns_stay_apart() {
+    for language in ["en", "es", "fr"] {
+        let path = file("radio-hut");
+        let asked = ["plan", path.to_str().unwrap(), "--language", language];
+        let text = stdout(&run(&asked));
+        let rows = text.lines().filter(|line| line.ends_with("psig"));
+        for row in rows {
+            assert!(row.trim().contains("  "), "{row}");
+        }
     }
 }

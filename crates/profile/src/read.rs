@@ -172,17 +172,23 @@ pub fn read_refrigerant(typed: &str) -> Result<Refrigerant, Problem> {
     if !typed.contains('/') {
         return Refrigerant::named(typed).map_err(|_| unknown());
     }
-    let (names, shares) = typed
-        .split_once(|c: char| c.is_whitespace() || c == '(')
-        .ok_or_else(unknown)?;
-    let shares: Vec<f64> = shares
+    // As many shares as names, so the middle piece holds the last name and the first share.
+    let bare = typed.replace('%', "");
+    let mut names: Vec<&str> = bare.split('/').collect();
+    let middle = names.len() / 2;
+    let shares = names.split_off(middle);
+    let (joined, others) = shares.split_first().ok_or_else(unknown)?;
+    let (name, first) = joined
         .trim()
-        .trim_matches(['(', ')', '%'])
-        .split('/')
+        .rsplit_once(|c: char| c.is_whitespace() || c == '(')
+        .ok_or_else(unknown)?;
+    names.push(name.trim_end_matches(['(', ' ']));
+    let shares: Vec<f64> = std::iter::once(first)
+        .chain(others.iter().copied())
+        .map(|share| share.trim_matches(['(', ')', ' ']))
         .map(|share| number::parse(Kind::Count, share).map(|typed| typed.number))
         .collect::<Result<_, _>>()
         .map_err(|_| unknown())?;
-    let names: Vec<&str> = names.split('/').collect();
     if names.len() != shares.len() {
         return Err(unknown());
     }

@@ -131,7 +131,7 @@ units! {
     /// Hertz.
     Hertz: Frequency, "Hz", "Hz", [];
     /// Revolution a minute.
-    Rpm: Speed, "rpm", "rpm", ["r/min", "1/min"];
+    Rpm: Speed, "rpm", "rpm", ["r/min", "1/min", "tr/min"];
     /// Hundredth.
     Percent: Share, "%", "%", ["percent"];
     /// A plain number of things.

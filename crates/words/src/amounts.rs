@@ -6,6 +6,7 @@ use winterset_profile::{Amount, Kind, Measure, Scale};
 use crate::units::{
     Figures, PressureUnit, Shown, TemperatureUnit, Units, decimal, decimals_of, significant,
 };
+use crate::words;
 
 /// Figures of a value that is turned into another unit: more than a gauge reads, so that nothing is lost on the way.
 const CONVERTED: i32 = 5;
@@ -70,7 +71,7 @@ pub fn amount_in(scale: Scale, amount: Amount, atmosphere: Pressure) -> Shown {
             Figures::Decimals(decimals) => decimal(number, decimals),
             Figures::Significant(figures) => significant(number, figures),
         },
-        unit: scale.symbol(),
+        unit: symbol_of(scale),
     }
 }
 
@@ -82,17 +83,21 @@ pub fn converted(scale: Scale, amount: Amount, atmosphere: Pressure) -> Shown {
             Measure::Temperature => decimal(number, 2),
             _ => significant(number, CONVERTED),
         },
-        unit: scale.symbol(),
+        unit: symbol_of(scale),
     }
 }
 
 /// An amount as a person would type it: no zeros at the end of a fraction.
 pub fn plain(scale: Scale, amount: Amount, atmosphere: Pressure) -> Shown {
-    let shown = amount_in(scale, amount, atmosphere);
-    if !shown.number.contains('.') {
+    trimmed(amount_in(scale, amount, atmosphere))
+}
+
+fn trimmed(shown: Shown) -> Shown {
+    let point = words().numerals().decimal;
+    if !shown.number.contains(point) {
         return shown;
     }
-    let number = shown.number.trim_end_matches('0').trim_end_matches('.');
+    let number = shown.number.trim_end_matches('0').trim_end_matches(point);
     Shown {
         number: number.to_owned(),
         ..shown
@@ -107,7 +112,7 @@ pub fn brief(scale: Scale, amount: Amount, atmosphere: Pressure) -> Shown {
             Figures::Decimals(_) => decimal(number, 0),
             Figures::Significant(_) => significant(number, 2),
         },
-        unit: scale.symbol(),
+        unit: symbol_of(scale),
     }
 }
 
@@ -121,12 +126,23 @@ pub fn at_most(scale: Scale, amount: Amount, atmosphere: Pressure) -> Shown {
     bound(scale, amount, atmosphere, f64::floor)
 }
 
+/// The same for a limit that a person typed: to the hundredth, without zeros at the end.
+pub(crate) fn at_least_as_typed(scale: Scale, amount: Amount, atmosphere: Pressure) -> Shown {
+    let number = scale.number(amount.si, atmosphere);
+    trimmed(rounded(scale, number, 2, f64::ceil))
+}
+
 fn bound(scale: Scale, amount: Amount, atmosphere: Pressure, round: fn(f64) -> f64) -> Shown {
     let number = scale.number(amount.si, atmosphere);
     let decimals = match figures(scale, amount.measure) {
         Figures::Decimals(_) => 0,
         Figures::Significant(figures) => decimals_of(number, figures),
     };
+    let decimals = words().numerals().typed_decimals(decimals);
+    rounded(scale, number, decimals, round)
+}
+
+fn rounded(scale: Scale, number: f64, decimals: i32, round: fn(f64) -> f64) -> Shown {
     let step = 10f64.powi(-decimals);
     let (scaled, nearest) = (number / step, (number / step).round());
     // What a change of units has left a last digit off is that number.
@@ -134,8 +150,13 @@ fn bound(scale: Scale, amount: Amount, atmosphere: Pressure, round: fn(f64) -> f
     let rounded = if is_nearest { nearest } else { round(scaled) };
     Shown {
         number: decimal(rounded * step, usize::try_from(decimals).unwrap_or(0)),
-        unit: scale.symbol(),
+        unit: symbol_of(scale),
     }
+}
+
+/// What stands beside a number for a unit, in the language spoken.
+pub fn symbol_of(scale: Scale) -> &'static str {
+    words().symbol(scale.symbol())
 }
 
 fn figures(scale: Scale, measure: Measure) -> Figures {

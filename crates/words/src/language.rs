@@ -1,5 +1,8 @@
 //! What can be said, whatever the language.
 
+use std::cell::Cell;
+
+use serde::{Deserialize, Serialize};
 use uom::si::f64::Pressure;
 use winterset_calc::advice::ReversingValve;
 use winterset_calc::free_cooling::Outcome;
@@ -22,6 +25,7 @@ use crate::fitting::FittingWords;
 use crate::from_phone::FromPhone;
 use crate::help::{FindWords, HelpLabels, HelpWords};
 use crate::install::Install;
+use crate::numerals::Numerals;
 use crate::paper::Paper;
 use crate::pictures::Pictures;
 use crate::screen::Screen;
@@ -59,6 +63,12 @@ pub struct Part {
 
 /// Everything that is said in one language. Only words here: values arrive typed and leave written in the [`Units`] given.
 pub trait Words: Sync {
+    /// How numbers are written.
+    fn numerals(&self) -> Numerals;
+    /// What stands beside a number for a unit, by its international symbol.
+    fn symbol(&self, symbol: &'static str) -> &'static str {
+        symbol
+    }
     /// The labels of the screens.
     fn screen(&self) -> &'static Screen;
     /// The labels of a printed plan.
@@ -89,6 +99,10 @@ pub trait Words: Sync {
     fn share_error(&self, error: &ShareError) -> &'static str;
     /// The words for a rule.
     fn rule(&self, rule: Rule) -> RuleWords;
+    /// The equation of a rule, where words stand in it.
+    fn equation(&self, rule: Rule) -> &'static str {
+        rule.equation()
+    }
     /// The source of a rule, where it is a word of the trade rather than a publication.
     fn source(&self, rule: Rule) -> &'static str;
     /// The verdict of a plan in a sentence.
@@ -141,18 +155,96 @@ pub trait Words: Sync {
 }
 
 /// A language of the app.
-#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
 pub enum Language {
     /// English.
     #[default]
+    #[serde(rename = "en")]
     English,
+    /// Spanish.
+    #[serde(rename = "es")]
+    Spanish,
+    /// French.
+    #[serde(rename = "fr")]
+    French,
+}
+
+thread_local! {
+    /// What is spoken here. Set once at the edge, so that no call has to carry it.
+    static SPOKEN: Cell<Language> = const { Cell::new(Language::English) };
 }
 
 impl Language {
-    /// The words of the language.
+    /// Every language.
+    pub const ALL: [Language; 3] = [Language::English, Language::Spanish, Language::French];
+
+    /// The tag that records and pages carry (BCP 47).
+    pub fn tag(self) -> &'static str {
+        match self {
+            Language::English => "en",
+            Language::Spanish => "es",
+            Language::French => "fr",
+        }
+    }
+
+    /// The name of the language in the language itself.
+    pub fn name(self) -> &'static str {
+        match self {
+            Language::English => "English",
+            Language::Spanish => "Español",
+            Language::French => "Français",
+        }
+    }
+
+    /// The language of a tag, whatever the region: `es` and `es-419` are both Spanish. `None` where it is none of the app's.
+    pub fn of_tag(tag: &str) -> Option<Self> {
+        let primary = tag.split(['-', '_']).next().unwrap_or_default();
+        Self::ALL
+            .into_iter()
+            .find(|language| language.tag().eq_ignore_ascii_case(primary))
+    }
+
+    /// The language spoken on this thread: that of the last [`Language::speak`], at first English.
+    pub fn spoken() -> Self {
+        SPOKEN.get()
+    }
+
+    /// From here on everything on this thread is said in this language.
+    pub fn speak(self) {
+        SPOKEN.set(self);
+    }
+
+    /// The words of the language. Numbers in them are written as in the language spoken.
     pub fn words(self) -> &'static dyn Words {
         match self {
             Language::English => &crate::english::English,
+            Language::Spanish => &crate::spanish::Spanish,
+            Language::French => &crate::french::French,
         }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn tags_come_with_regions_or_without() {
+        assert_eq!(Language::of_tag("es-419"), Some(Language::Spanish));
+        assert_eq!(Language::of_tag("FR"), Some(Language::French));
+        assert_eq!(Language::of_tag("en_US"), Some(Language::English));
+        assert_eq!(Language::of_tag("de"), None);
+        assert_eq!(Language::of_tag(""), None);
+        for language in Language::ALL {
+            assert_eq!(Language::of_tag(language.tag()), Some(language));
+        }
+    }
+
+    #[test]
+    fn what_is_spoken_is_heard() {
+        assert_eq!(crate::screen().settings, "Settings");
+        Language::Spanish.speak();
+        assert_eq!(Language::spoken(), Language::Spanish);
+        assert_eq!(crate::screen().settings, "Ajustes");
     }
 }

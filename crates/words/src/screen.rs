@@ -108,6 +108,7 @@ pub struct Screen {
     pub elevation: &'static str,
     pub gauge_note: fn(&str) -> String,
 
+    pub language: &'static str,
     pub unit_of_temperature: &'static str,
     pub unit_of_pressure: &'static str,
     pub theme: &'static str,
@@ -194,4 +195,6 @@ pub struct Screen {
     pub below_critical: fn(&str) -> String,
     pub above_vacuum: &'static str,
     pub sea_level: &'static str,
+    /// A name, and what it stands for.
+    pub named: fn(&str, &str) -> String,
 }

@@ -11,6 +11,8 @@ use uom::si::{
 use winterset_calc::Quantity;
 use winterset_profile::{Kind, Unit};
 
+use crate::words;
+
 /// Unit of temperature; airflow, power and elevation go with it.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
 pub enum TemperatureUnit {
@@ -132,6 +134,7 @@ impl Units {
             (_, Figures::Decimals(decimals)) => decimals as i32,
             (_, Figures::Significant(figures)) => decimals_of(number, figures),
         };
+        let decimals = words().numerals().typed_decimals(decimals);
         let scale = 10f64.powi(decimals);
         let (scaled, nearest) = (number * scale, (number * scale).round());
         // What a change of units has left a last digit off is that number.
@@ -153,7 +156,7 @@ impl Units {
         let number = unit.number(&Quantity::Pressure(pressure), Pressure::default());
         Shown {
             number: decimal(number, decimals),
-            unit: unit.symbol(),
+            unit: symbol(unit),
         }
     }
 
@@ -166,7 +169,7 @@ impl Units {
         use Figures::{Decimals, Significant};
         let by = |kind: Kind, figures: Figures| {
             let unit = self.unit(kind);
-            (unit.number(quantity, atmosphere), figures, unit.symbol())
+            (unit.number(quantity, atmosphere), figures, symbol(unit))
         };
         let pressure_decimals = Decimals(match self.pressure {
             PressureUnit::Psig | PressureUnit::Kilopascal => 0,
@@ -233,7 +236,7 @@ pub(crate) fn decimal(number: f64, decimals: usize) -> String {
     let text = format!("{number:.decimals$}");
     // What rounds to nothing has no sign.
     let is_zero = text.bytes().all(|b| matches!(b, b'-' | b'0' | b'.'));
-    grouped(if is_zero {
+    signed(if is_zero {
         text.trim_start_matches('-')
     } else {
         &text
@@ -259,27 +262,19 @@ pub(crate) fn decimals_of(number: f64, figures: i32) -> i32 {
     figures - 1 - magnitude
 }
 
-/// A true minus sign, and a thin gap between thousands from five figures on.
-fn grouped(text: &str) -> String {
-    let (sign, digits) = match text.strip_prefix('-') {
-        Some(digits) => ("\u{2212}", digits),
-        None => ("", text),
-    };
-    let (whole, fraction) = digits
-        .split_once('.')
-        .map_or((digits, None), |(w, f)| (w, Some(f)));
-    let mut out = String::from(sign);
-    for (index, digit) in whole.chars().enumerate() {
-        if index > 0 && whole.len() > 4 && (whole.len() - index) % 3 == 0 {
-            out.push('\u{202f}');
-        }
-        out.push(digit);
-    }
-    if let Some(fraction) = fraction {
-        out.push('.');
-        out.push_str(fraction);
-    }
-    out
+/// A plain number with the signs of the language spoken.
+pub(crate) fn signed(text: &str) -> String {
+    words().numerals().write(text)
+}
+
+/// A mark of a scale: whole where it is whole.
+pub fn mark(value: f64) -> String {
+    decimal(value, usize::from(value.fract().abs() >= 1e-9))
+}
+
+/// What stands beside a number for a unit, in the language spoken.
+pub fn symbol(unit: Unit) -> &'static str {
+    words().symbol(unit.symbol())
 }
 
 #[cfg(test)]

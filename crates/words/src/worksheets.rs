@@ -94,6 +94,14 @@ pub trait WorksheetWords: Sync {
     fn unit(&self, scale: Scale) -> &'static str;
     /// The words for a rule.
     fn rule(&self, rule: SheetRule) -> RuleWords;
+    /// The equation of a rule, where words stand in it.
+    fn equation(&self, rule: SheetRule) -> &'static str {
+        rule.equation()
+    }
+    /// The source of a rule, where words stand in it beside a publication.
+    fn source(&self, rule: SheetRule) -> &'static str {
+        rule.source()
+    }
     /// What is wrong with a typed amount, and what would be right. `scale` is the unit that stands beside it.
     fn amount_problem(&self, problem: &AmountProblem, scale: Scale, atmosphere: Pressure)
     -> String;

@@ -3,7 +3,7 @@
 
 mod common;
 
-use common::{ALL_UNITS, assert_calm, assert_sentence, words};
+use common::{ALL_UNITS, assert_calm, assert_sentence, either, in_every_language, words};
 use uom::si::electric_current::ampere;
 use uom::si::electric_potential::volt;
 use uom::si::energy::kilowatt_hour;
@@ -41,57 +41,61 @@ fn pressure(kilopascals: f64) -> Pressure {
 
 #[test]
 fn reasons_changes_and_conditions_are_sentences() {
-    for reason in [
-        Reason::HoldsByItself,
-        Reason::HoldsSteadily,
-        Reason::BaffleCloses,
-        Reason::OnlyFloodingHolds,
-        Reason::OnlySwitchingHolds,
-        Reason::NothingHolds,
-    ] {
-        assert_sentence(words().reason(reason));
-    }
-    let changes = Change::ALL.map(|change| words().change(change));
-    let conditions = [
-        Condition::Holds,
-        Condition::BelowNeed,
-        Condition::Starved,
-        Condition::LowPressureTrip,
-        Condition::StalledFan,
-    ]
-    .map(|condition| words().condition(condition));
-    for found in changes.into_iter().chain(conditions) {
-        assert_calm(found.name);
-        assert_sentence(found.reason);
-    }
+    in_every_language(|| {
+        for reason in [
+            Reason::HoldsByItself,
+            Reason::HoldsSteadily,
+            Reason::BaffleCloses,
+            Reason::OnlyFloodingHolds,
+            Reason::OnlySwitchingHolds,
+            Reason::NothingHolds,
+        ] {
+            assert_sentence(words().reason(reason));
+        }
+        let changes = Change::ALL.map(|change| words().change(change));
+        let conditions = [
+            Condition::Holds,
+            Condition::BelowNeed,
+            Condition::Starved,
+            Condition::LowPressureTrip,
+            Condition::StalledFan,
+        ]
+        .map(|condition| words().condition(condition));
+        for found in changes.into_iter().chain(conditions) {
+            assert_calm(found.name);
+            assert_sentence(found.reason);
+        }
+    });
 }
 
 #[test]
 fn labels_are_calm() {
-    let labels = words().advice();
-    for head in [
-        labels.methods,
-        labels.lowers_need,
-        labels.order,
-        labels.sensor_place,
-        labels.winter_start,
-        labels.compressor_off,
-        labels.accuracy,
-        labels.recommended,
-    ] {
-        assert_calm(head);
-        assert!(!head.ends_with('.'), "{head}");
-    }
-    for note in [
-        labels.methods_note,
-        labels.nothing_lowers,
-        labels.nothing_to_order,
-        labels.place_does,
-    ] {
-        assert_sentence(note);
-    }
-    assert_sentence(&(labels.give_or_take)("Speed control", "3 K"));
-    assert_sentence(&(labels.measure_first)("Evaporating temperature"));
+    in_every_language(|| {
+        let labels = words().advice();
+        for head in [
+            labels.methods,
+            labels.lowers_need,
+            labels.order,
+            labels.sensor_place,
+            labels.winter_start,
+            labels.compressor_off,
+            labels.accuracy,
+            labels.recommended,
+        ] {
+            assert_calm(head);
+            assert!(!head.ends_with('.'), "{head}");
+        }
+        for note in [
+            labels.methods_note,
+            labels.nothing_lowers,
+            labels.nothing_to_order,
+            labels.place_does,
+        ] {
+            assert_sentence(note);
+        }
+        assert_sentence(&(labels.give_or_take)("Speed control", "3 K"));
+        assert_sentence(&(labels.measure_first)("Evaporating temperature"));
+    });
 }
 
 fn parts() -> Vec<Part> {
@@ -152,120 +156,140 @@ fn parts() -> Vec<Part> {
 
 #[test]
 fn every_part_is_named_with_what_it_must_do() {
-    for units in ALL_UNITS {
-        for part in parts() {
-            let ordered = words().part(&part, units, sea_level());
-            assert_calm(&ordered.name);
-            let value = &ordered.value;
-            assert!(!value.is_empty() && !value.ends_with('.'), "{value}");
-            assert!(
-                !value.contains("Unknown") && !value.contains("  "),
-                "{value}"
-            );
+    in_every_language(|| {
+        for units in ALL_UNITS {
+            for part in parts() {
+                let ordered = words().part(&part, units, sea_level());
+                assert_calm(&ordered.name);
+                let value = &ordered.value;
+                assert!(!value.is_empty() && !value.ends_with('.'), "{value}");
+                assert!(!value.contains("  "), "{value}");
+            }
         }
-    }
+    });
 }
 
 /// A rating is never written as less than is asked for.
 #[test]
 fn ratings_are_rounded_up() {
-    let [us, _] = ALL_UNITS;
-    let [_, controller, ..] = &parts()[..] else {
-        panic!("no controller");
-    };
-    let value = words().part(controller, us, sea_level()).value;
-    assert!(value.contains("at least 3.21\u{a0}A"), "{value}");
-    let timer = Part::LowPressureBypass {
-        time: Time::new::<second>(92.3),
-    };
-    let value = words().part(&timer, us, sea_level()).value;
-    assert!(value.contains("93\u{a0}s"), "{value}");
+    in_every_language(|| {
+        let [us, _] = ALL_UNITS;
+        let [_, controller, ..] = &parts()[..] else {
+            panic!("no controller");
+        };
+        let value = words().part(controller, us, sea_level()).value;
+        assert!(
+            value.contains(either(
+                "at least 3.21\u{a0}A",
+                "al menos 3,21\u{a0}A",
+                "au moins 3,21\u{a0}A"
+            )),
+            "{value}"
+        );
+        let timer = Part::LowPressureBypass {
+            time: Time::new::<second>(92.3),
+        };
+        let value = words().part(&timer, us, sea_level()).value;
+        assert!(value.contains("93\u{a0}s"), "{value}");
+    });
 }
 
 #[test]
 fn starts_in_the_cold_are_sentences() {
-    let (lowest, at_end) = (pressure(180.0), pressure(240.0));
-    let first = Time::new::<second>(4.0);
-    let never = |persists| BypassOutcome::NeverRecovers {
-        first,
-        lowest,
-        at_end,
-        persists,
-    };
-    for units in ALL_UNITS {
-        for outcome in [
-            BypassOutcome::NeverTrips { lowest },
-            BypassOutcome::Trips {
-                first,
-                until: Time::new::<second>(88.0),
-                lowest,
-            },
-            never(Persists::StillRising),
-            never(Persists::Settled),
-        ] {
-            assert_sentence(&words().bypass(&outcome, units, sea_level()));
+    in_every_language(|| {
+        let (lowest, at_end) = (pressure(180.0), pressure(240.0));
+        let first = Time::new::<second>(4.0);
+        let never = |persists| BypassOutcome::NeverRecovers {
+            first,
+            lowest,
+            at_end,
+            persists,
+        };
+        for units in ALL_UNITS {
+            for outcome in [
+                BypassOutcome::NeverTrips { lowest },
+                BypassOutcome::Trips {
+                    first,
+                    until: Time::new::<second>(88.0),
+                    lowest,
+                },
+                never(Persists::StillRising),
+                never(Persists::Settled),
+            ] {
+                assert_sentence(&words().bypass(&outcome, units, sea_level()));
+            }
         }
-    }
+    });
 }
 
 /// A place that does not do comes with what does; a sensor is never told to stay where it is.
 #[test]
 fn refused_places_say_what_to_do() {
-    for units in ALL_UNITS {
-        for when in [When::Design, When::Low] {
-            for reason in [
-                PlaceReason::Superheated {
-                    when,
-                    short_by: 0.0004,
-                },
-                PlaceReason::Liquid {
-                    when,
-                    beyond_by: 0.12,
-                },
-                PlaceReason::OffByGlide {
-                    when,
-                    quality: 0.9,
-                    off: TemperatureInterval::new::<kelvin_interval>(-1.6),
-                },
-            ] {
-                let said = words().place(&reason, units);
-                assert_sentence(&said);
-                assert!(!said.contains("by 0\u{a0}%"), "{said}");
-                assert!(!said.contains('\u{2212}'), "{said}");
-                assert!(
-                    said.contains("ense pressure") || said.contains("Move"),
-                    "{said}"
-                );
+    in_every_language(|| {
+        for units in ALL_UNITS {
+            for when in [When::Design, When::Low] {
+                for reason in [
+                    PlaceReason::Superheated {
+                        when,
+                        short_by: 0.0004,
+                    },
+                    PlaceReason::Liquid {
+                        when,
+                        beyond_by: 0.12,
+                    },
+                    PlaceReason::OffByGlide {
+                        when,
+                        quality: 0.9,
+                        off: TemperatureInterval::new::<kelvin_interval>(-1.6),
+                    },
+                ] {
+                    let said = words().place(&reason, units);
+                    assert_sentence(&said);
+                    assert!(!said.contains(" 0\u{a0}%"), "{said}");
+                    assert!(!said.contains('\u{2212}'), "{said}");
+                    assert!(
+                        either(
+                            ["ense pressure", "Move"],
+                            ["ida la presión", "Muévalo"],
+                            ["esurez la pression", "Déplacez"],
+                        )
+                        .iter()
+                        .any(|word| said.contains(word)),
+                        "{said}"
+                    );
+                }
             }
         }
-    }
+    });
 }
 
 #[test]
 fn a_compressor_that_may_stay_off_is_a_sentence() {
-    let (up_to, time) = (celsius(16.0), Time::new::<hour>(3120.0));
-    let energy = Energy::new::<kilowatt_hour>(4210.0);
-    for units in ALL_UNITS {
-        for &duty in Duty::ALL {
-            for outcome in [
-                Outcome::Saves {
-                    up_to,
-                    time,
-                    share: 0.36,
-                    energy,
-                },
-                Outcome::SavesNothing {
-                    up_to,
-                    time,
-                    extra: energy,
-                },
-                Outcome::NeverColdEnough {
-                    up_to,
-                    coldest: celsius(18.0),
-                },
-            ] {
-                assert_sentence(&words().off(&outcome, duty, units));
+    in_every_language(|| {
+        let (up_to, time) = (celsius(16.0), Time::new::<hour>(3120.0));
+        let energy = Energy::new::<kilowatt_hour>(4210.0);
+        for units in ALL_UNITS {
+            for &duty in Duty::ALL {
+                for outcome in [
+                    Outcome::Saves {
+                        up_to,
+                        time,
+                        share: 0.36,
+                        energy,
+                    },
+                    Outcome::SavesNothing {
+                        up_to,
+                        time,
+                        extra: energy,
+                    },
+                    Outcome::NeverColdEnough {
+                        up_to,
+                        coldest: celsius(18.0),
+                    },
+                ] {
+                    assert_sentence(&words().off(&outcome, duty, units));
+                }
             }
         }
-    }
+    });
 }

@@ -3,7 +3,7 @@
 use serde::{Deserialize, Serialize};
 use wasm_bindgen::JsValue;
 use winterset_profile::WinterHours;
-use winterset_words::Units;
+use winterset_words::{Language, Units};
 
 use crate::view::advice::Advice;
 
@@ -19,6 +19,8 @@ pub enum Ask {
         system: String,
         /// Units to write in.
         units: Units,
+        /// Language to write in.
+        language: Language,
         /// Hours counted for the site; without them the year is the usual one.
         #[serde(default)]
         hours: Option<WinterHours>,

@@ -10,7 +10,7 @@ use wasm_bindgen::prelude::Closure;
 use wasm_bindgen_futures::spawn_local;
 use web_sys::{HtmlScriptElement, MessageEvent, Worker, WorkerOptions, WorkerType};
 use winterset_profile::{System, WinterHours};
-use winterset_words::Units;
+use winterset_words::{Language, Units};
 use yew::Callback;
 
 use super::message::{Ask, Tell, read, written};
@@ -92,6 +92,7 @@ pub fn ask(
                 id,
                 system,
                 units,
+                language: Language::spoken(),
                 hours,
             }),
             _ => spawn_local(in_the_page(plan, units, hours, heard, gone.clone())),

@@ -30,8 +30,10 @@ pub fn serve() {
                 id,
                 system,
                 units,
+                language,
                 hours,
             }) => {
+                language.speak();
                 CURRENT.set(Some(id));
                 spawn_local(advise(id, system, units, hours));
             }

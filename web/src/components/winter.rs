@@ -6,7 +6,7 @@ use std::rc::Rc;
 use wasm_bindgen_futures::spawn_local;
 use winterset_calc::{Method, Plan, Quantity, Rung};
 use winterset_profile::Kind;
-use winterset_words::{Units, screen};
+use winterset_words::{Units, screen, symbol};
 use yew::prelude::*;
 
 use super::choices::Choices;
@@ -122,7 +122,7 @@ pub fn Winter(props: &WinterProps) -> Html {
             <p class="part__note">{ t.ladder_note }</p>
             <Ladder {picture} {headings} unit={ladder::pressure_unit(units)} chosen={rung} {choose} />
             { answer(plan, sampled, read, rung, units) }
-            <Number text={now} edit={set_now} signed=true unit={unit.token()} units={vec![(unit.token().into(), unit.symbol().into())]}
+            <Number text={now} edit={set_now} signed=true unit={unit.token()} units={vec![(unit.token().into(), symbol(unit).into())]}
                 round={Round {
                     key: "outdoor-now".into(),
                     ask: t.outdoor_now.into(),

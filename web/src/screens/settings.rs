@@ -3,7 +3,7 @@
 use std::rc::Rc;
 
 use winterset_profile::{Controller, Kind, Unit};
-use winterset_words::{PressureUnit, TemperatureUnit, screen};
+use winterset_words::{Language, PressureUnit, TemperatureUnit, screen, symbol};
 use yew::prelude::*;
 use yew_router::prelude::*;
 
@@ -33,8 +33,10 @@ pub fn Settings() -> Html {
             })));
         })
     };
-    let unit = |unit: Unit| -> Choice { (unit.token().into(), unit.symbol().into()) };
+    let unit = |unit: Unit| -> Choice { (unit.token().into(), symbol(unit).into()) };
     let units = preferences.units;
+    let language =
+        |language: Language| -> Choice { (language.tag().into(), language.name().into()) };
     let theme = |theme: Theme| -> Choice {
         let name = match theme {
             Theme::Auto => t.theme_auto,
@@ -47,6 +49,8 @@ pub fn Settings() -> Html {
     html! {
         <main class="screen">
             <Head title={t.settings} />
+            <Choices name="language" ask={t.language} chosen={preferences.language().tag()} choices={Language::ALL.map(language).to_vec()}
+                choose={choose(|preferences, chosen| preferences.language = Language::of_tag(chosen))} />
             <Choices name="temperature" ask={t.unit_of_temperature} chosen={units.unit(Kind::Temperature).token()}
                 choices={[Unit::Fahrenheit, Unit::Celsius].map(unit).to_vec()}
                 choose={choose(|preferences, chosen| preferences.units.temperature = temperature(chosen))} />

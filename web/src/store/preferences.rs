@@ -4,7 +4,7 @@ use std::collections::BTreeMap;
 
 use serde::{Deserialize, Serialize};
 use winterset_profile::{Controller, Worksheets};
-use winterset_words::Units;
+use winterset_words::{Language, Units};
 
 /// How the screens look.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
@@ -61,6 +61,25 @@ pub struct Fitted {
     pub arrangement: String,
 }
 
+/// The language that the browser is set to, where the app speaks it; else English.
+fn of_the_browser() -> Language {
+    web_sys::window()
+        .and_then(|window| window.navigator().language())
+        .and_then(|tag| Language::of_tag(&tag))
+        .unwrap_or_default()
+}
+
+/// Tells the page which language stands on it, for screen readers and hyphenation.
+pub fn name_on_page(language: Language) {
+    let root = web_sys::window()
+        .and_then(|window| window.document())
+        .and_then(|document| document.document_element());
+    if let Some(root) = root {
+        // Setting an attribute fails on invalid names alone, and this is a valid one.
+        let _ = root.set_attribute("lang", language.tag());
+    }
+}
+
 /// What the technician set for all screens.
 #[derive(Clone, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
 #[serde(default)]
@@ -69,6 +88,8 @@ pub struct Preferences {
     pub units: Units,
     /// How the screens look.
     pub theme: Theme,
+    /// The language that was chosen; until then it is the browser's.
+    pub language: Option<Language>,
     /// The worksheets as they were left.
     pub worksheets: Worksheets,
     /// Outdoor temperature now, as typed, in the unit of temperature.
@@ -85,6 +106,11 @@ pub struct Preferences {
 }
 
 impl Preferences {
+    /// The language of every screen.
+    pub fn language(&self) -> Language {
+        self.language.unwrap_or_else(of_the_browser)
+    }
+
     /// The controller with this identifier.
     pub fn controller(&self, id: &str) -> Option<&Controller> {
         let mut controllers = self.controllers.iter();

@@ -4,7 +4,7 @@ use uom::si::f64::Pressure;
 use winterset_calc::own_controller::{MotorOutput, Safety};
 use winterset_calc::{Plan, air};
 use winterset_profile::{Controller, ControllerField, Entry, Scale};
-use winterset_words::Units;
+use winterset_words::{Units, symbol_of};
 use yew::AttrValue;
 
 use super::words;
@@ -106,7 +106,7 @@ pub fn limits(controller: &Controller, units: Units) -> Vec<(ControllerField, Li
                 typed: typed.unwrap_or_default().into(),
                 unit: scale.token().into(),
                 units: scales
-                    .map(|scale| (scale.token().into(), scale.symbol().into()))
+                    .map(|scale| (scale.token().into(), symbol_of(*scale).into()))
                     .collect(),
                 signed: *field == ControllerField::TemperaturePointLowest,
             };

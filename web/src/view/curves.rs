@@ -2,10 +2,10 @@
 
 use winterset_calc::{Method, Plan, Quantity};
 use winterset_profile::Kind;
-use winterset_words::{Units, screen};
+use winterset_words::{Units, mark, screen, symbol};
 use yew::{AttrValue, Callback};
 
-use super::ladder::{Read, Sampled, number, pressure_unit};
+use super::ladder::{Read, Sampled, pressure_unit};
 use super::sheet::Writer;
 use super::words;
 use crate::components::chart::{ChartProps, Curve, Mark, Marker, Stroke, Tick};
@@ -84,8 +84,8 @@ pub fn reading(plan: &Plan, sampled: &Sampled, units: Units, (read, at): (Read, 
 
 /// Outdoor temperature at a place on the ladder, as finely as the marker moves.
 fn outdoor_at(sampled: &Sampled, units: Units, at: f64) -> String {
-    let unit = units.unit(Kind::Temperature).symbol();
-    format!("{}\u{a0}{unit}", number(sampled.outdoor.number(at)))
+    let unit = symbol(units.unit(Kind::Temperature));
+    format!("{}\u{a0}{unit}", mark(sampled.outdoor.number(at)))
 }
 
 /// Head pressure and fan speed along outdoor temperature; with the methods that are read and the place of the marker.
@@ -113,7 +113,7 @@ pub fn charts(
         .rev()
         .step_by(every)
         .map(|rung| outdoor.number(rung as f64))
-        .map(|value| (value, number(value).into()))
+        .map(|value| (value, mark(value).into()))
         .collect();
     let curve = |method: Method, value: &dyn Fn(&winterset_calc::Point) -> f64| {
         let samples = sampled.places.iter().zip(&sampled.samples).rev();
@@ -156,7 +156,7 @@ pub fn charts(
             .collect(),
         at,
     };
-    let across = format!("{}, {}", t.outdoor, units.unit(Kind::Temperature).symbol());
+    let across = format!("{}, {}", t.outdoor, symbol(units.unit(Kind::Temperature)));
     let head = ChartProps {
         summary: (t.head_summary)(
             &writer
@@ -172,7 +172,7 @@ pub fn charts(
         y: head_scale,
         y_ticks: head_ticks
             .into_iter()
-            .map(|tick| (tick, number(tick).into()))
+            .map(|tick| (tick, mark(tick).into()))
             .collect(),
         curves: drawn(read)
             .into_iter()
@@ -199,7 +199,7 @@ pub fn charts(
         marker: marker.clone(),
         read: Callback::noop(),
     };
-    let percent = |share: f64| (share * 100.0, AttrValue::from(number(share * 100.0)));
+    let percent = |share: f64| (share * 100.0, AttrValue::from(mark(share * 100.0)));
     let fan = ChartProps {
         summary: (t.fan_summary)(
             &writer

@@ -6,9 +6,9 @@ use uom::si::f64::{AvailableEnergy, Pressure, ThermodynamicTemperature};
 use uom::si::pressure::pascal;
 use winterset_calc::{Cycle, Plan, Quantity};
 use winterset_profile::Kind;
-use winterset_words::{Units, screen};
+use winterset_words::{Units, mark, screen};
 
-use super::ladder::{number, pressure_unit};
+use super::ladder::pressure_unit;
 use super::sheet::Writer;
 use super::words;
 use crate::components::diagram::{DiagramProps, Round};
@@ -223,12 +223,12 @@ fn diagram(plan: &Plan, drawn: &Drawn, units: Units, sentences: &[String]) -> Di
         x_ticks: x_ticks
             .into_iter()
             .filter(|tick| x.covers(*tick))
-            .map(|tick| (tick, number(tick).into()))
+            .map(|tick| (tick, mark(tick).into()))
             .collect(),
         y,
         y_ticks: pressures(plan, y, units)
             .into_iter()
-            .map(|(at, value)| (at, number(value).into()))
+            .map(|(at, value)| (at, mark(value).into()))
             .collect(),
         dome,
         dome_name: t.dome.into(),

@@ -7,7 +7,7 @@ use winterset_calc::input::{
 use winterset_calc::refrigerant::Refrigerant;
 use winterset_calc::{Basis, Field, Quantity};
 use winterset_profile::{Assumed, Kind, System, Unit, kind_of};
-use winterset_words::{Units, screen};
+use winterset_words::{Units, screen, symbol};
 use yew::AttrValue;
 
 use super::words;
@@ -98,7 +98,7 @@ pub fn refrigerants() -> Vec<Choice> {
 /// The units that can stand beside a number.
 pub fn units_of(kind: Kind) -> Vec<Choice> {
     let units: Vec<Choice> = Unit::of(kind)
-        .map(|unit| (unit.token().into(), unit.symbol().into()))
+        .map(|unit| (unit.token().into(), symbol(unit).into()))
         .collect();
     match units.as_slice() {
         // A plain number of things has nothing beside it.
@@ -185,7 +185,7 @@ pub fn value(system: &System, field: Field, units: Units) -> Option<(String, Bas
         return Some((text.to_owned(), Basis::Entered));
     };
     let token = unit_beside(system, field, kind, units);
-    let symbol = Unit::parse(kind, &token).map_or("", Unit::symbol);
+    let symbol = Unit::parse(kind, &token).map_or("", symbol);
     // A unit typed behind the number stands for itself.
     let has_unit = entry
         .typed

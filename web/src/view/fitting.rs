@@ -109,7 +109,7 @@ impl<'a> Scribe<'a> {
                 },
                 values: self.values(step.work),
                 waits: match step.work {
-                    Work::WireReversingValve(None) => Some(Field::ReversingValve),
+                    Work::WireReversingValve(None, _) => Some(Field::ReversingValve),
                     Work::StrapSensor(CoilPlace::Nowhere) => Some(Field::Sensing),
                     _ => None,
                 },

@@ -3,8 +3,8 @@
 use std::ops::ControlFlow;
 
 use winterset_calc::{Method, Plan, Point, Quantity, Rung};
-use winterset_profile::{Kind, Unit, parse_number};
-use winterset_words::{Units, screen};
+use winterset_profile::{Kind, parse_number};
+use winterset_words::{Units, mark, screen, symbol};
 
 use super::outdoor::Outdoor;
 use super::sheet::Writer;
@@ -182,7 +182,7 @@ pub fn picture(plan: &Plan, sampled: &Sampled, read: Read, units: Units, now: &s
         pressure: scale,
         pressure_ticks: ticks
             .into_iter()
-            .map(|tick| (tick, number(tick).into()))
+            .map(|tick| (tick, mark(tick).into()))
             .collect(),
         low: Pointer {
             at: outdoor.place(temperature(low)),
@@ -376,7 +376,7 @@ pub fn answers(
     }
     if let Some(starts) = point.starts {
         let an_hour = (starts.value * 3600.0).round();
-        answers.push((t.starts_an_hour, format!("{an_hour:.0}")));
+        answers.push((t.starts_an_hour, mark(an_hour.round())));
     }
     if method.floods() {
         answers.push((t.flooded, show(Quantity::Ratio(point.zones.flooded))));
@@ -395,17 +395,7 @@ pub fn answers(
     answers
 }
 
-/// A mark of a scale: whole where it is whole.
-pub fn number(value: f64) -> String {
-    let text = if value.fract().abs() < 1e-9 {
-        format!("{value:.0}")
-    } else {
-        format!("{value:.1}")
-    };
-    text.replace('-', "\u{2212}")
-}
-
 /// The unit of head pressure over a scale.
 pub fn pressure_unit(units: Units) -> &'static str {
-    Unit::symbol(units.unit(Kind::Pressure))
+    symbol(units.unit(Kind::Pressure))
 }

@@ -16,13 +16,8 @@ pub mod test_values;
 pub mod weather;
 pub mod worksheets;
 
-use winterset_words::{Language, Words};
+pub use winterset_words::words;
 use yew::AttrValue;
-
-/// Everything that is said, in the language of the app.
-pub fn words() -> &'static dyn Words {
-    Language::default().words()
-}
 
 /// A name, or the word for a thing that has none yet.
 pub fn name_or(name: &str, otherwise: &str) -> AttrValue {

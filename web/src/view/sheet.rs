@@ -331,7 +331,7 @@ impl<'a> Writer<'a> {
 
     fn working(&self, working: &Working) -> WorkingLines {
         WorkingLines {
-            equation: working.rule.equation().into(),
+            equation: words().equation(working.rule).into(),
             terms: working
                 .terms
                 .iter()

@@ -3,37 +3,42 @@
 use uom::si::f64::Pressure;
 use winterset_calc::{Field, Quantity};
 use winterset_profile::{Entry, Kind, System, WinterHours};
-use winterset_words::Units;
+use winterset_words::{Units, mark, symbol};
 
 use super::words;
 use crate::weather_file::FileError;
 
-/// The design low to the tenth, rounded to the cold side, as a person would type it, with its unit.
-pub fn low_entry(hours: &WinterHours, units: Units) -> Entry {
-    let unit = units.unit(Kind::Temperature);
-    let number = unit.number(
+/// The design low to the tenth, rounded to the cold side.
+fn tenths(hours: &WinterHours, units: Units) -> f64 {
+    let number = units.unit(Kind::Temperature).number(
         &Quantity::Temperature(hours.design_low()),
         Pressure::default(),
     );
     // A change of units leaves a last digit; a tenth that is nearly there is meant.
     let tenths = (number * 10.0 + 1e-6).floor() / 10.0;
     // Adding nothing turns a zero below nothing into a plain one.
-    Entry::with_unit(format!("{}", tenths + 0.0), unit.token())
+    tenths + 0.0
+}
+
+/// The design low as a person would type it, with its unit.
+pub fn low_entry(hours: &WinterHours, units: Units) -> Entry {
+    let typed = mark(tenths(hours, units)).replace('\u{2212}', "-");
+    Entry::with_unit(typed, units.unit(Kind::Temperature).token())
 }
 
 /// The same to read.
 pub fn low(hours: &WinterHours, units: Units) -> String {
-    let entry = low_entry(hours, units);
-    let unit = units.unit(Kind::Temperature).symbol();
-    format!("{}\u{a0}{unit}", entry.typed.replace('-', "\u{2212}"))
+    let unit = symbol(units.unit(Kind::Temperature));
+    format!("{}\u{a0}{unit}", mark(tenths(hours, units)))
 }
 
-/// Whether a system has the design low as its site's low, in whichever unit.
+/// Whether a system has the design low as its site's low, typed in whichever language.
 pub fn is_low_of(system: &System, hours: &WinterHours, units: Units) -> bool {
     let offered = low_entry(hours, units);
+    let plain = |entry: &Entry| entry.typed.replace(',', ".");
     system
         .entry(Field::OutdoorLow)
-        .is_some_and(|entry| (&entry.typed, &entry.unit) == (&offered.typed, &offered.unit))
+        .is_some_and(|entry| plain(entry) == plain(&offered) && entry.unit == offered.unit)
 }
 
 /// Why a file gives no hours, and which one would.
@@ -51,7 +56,7 @@ pub fn wrong(error: &FileError) -> String {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use winterset_words::{PressureUnit, TemperatureUnit};
+    use winterset_words::{Language, PressureUnit, TemperatureUnit};
 
     #[test]
     fn a_low_is_written_as_a_person_types_it_and_never_warmer() {
@@ -74,5 +79,12 @@ mod tests {
             assert_eq!(low_entry(&hours(kelvin), us).typed, in_fahrenheit);
         }
         assert_eq!(low(&hours(261.05), celsius), "\u{2212}12.1\u{a0}°C");
+        let mut system = System::new("", "");
+        system.set(Field::OutdoorLow, low_entry(&hours(261.05), celsius));
+        Language::French.speak();
+        assert_eq!(low_entry(&hours(261.05), celsius).typed, "-12,1");
+        assert_eq!(low(&hours(261.05), celsius), "\u{2212}12,1\u{a0}°C");
+        assert!(is_low_of(&system, &hours(261.05), celsius));
+        assert!(!is_low_of(&system, &hours(262.05), celsius));
     }
 }

@@ -47,6 +47,8 @@ pub enum Item {
     ReversingValve,
     /// The condenser fans.
     Fans(u32),
+    /// The condenser fans, where two circuits share them.
+    SharedFans(u32),
     /// The baffle.
     Baffle,
     /// The condenser coil.
@@ -101,6 +103,15 @@ impl Circuit {
 }
 
 impl Circuit {
+    /// The condenser fans as a sketch shows them.
+    pub fn fans(&self, count: u32) -> Item {
+        if self.has_second {
+            Item::SharedFans(count)
+        } else {
+            Item::Fans(count)
+        }
+    }
+
     /// Everything that a sketch shows, from the hot gas on; what belongs to the second circuit comes last.
     pub fn items(&self, fans: u32) -> Vec<Item> {
         let sensors = self.tap.map(|tap| (tap, tap.parts()));
@@ -118,7 +129,7 @@ impl Circuit {
         [
             Some(Item::HotGas),
             self.has_reversing_valve.then_some(Item::ReversingValve),
-            Some(Item::Fans(fans)),
+            Some(self.fans(fans)),
             self.has_baffle.then_some(Item::Baffle),
         ]
         .into_iter()

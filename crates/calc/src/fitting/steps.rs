@@ -32,7 +32,7 @@ pub enum Work {
     /// Wire the fans.
     Wire(Control, MotorKind),
     /// Bring the signal of the reversing valve; `None` where it is not known in which mode its coil is energised.
-    WireReversingValve(Option<ReversingValve>),
+    WireReversingValve(Option<ReversingValve>, Control),
     /// Enter the settings sheet.
     EnterValues,
     /// Set the pressure switches.
@@ -76,7 +76,7 @@ pub(super) fn of(plan: &Plan, choice: Choice, control: Control, circuit: &Circui
         ]);
         if choice.arrangement == Arrangement::HeatPump {
             let valve = ReversingValve::of(plan.input.reversing_valve.value);
-            work.push(Work::WireReversingValve(valve));
+            work.push(Work::WireReversingValve(valve, control));
         }
         work.push(if control.slows() {
             Work::EnterValues
@@ -118,7 +118,7 @@ fn cautions(work: Work) -> &'static [Caution] {
         // What is mounted near a leak must be allowed there.
         Work::Mount(_) => &[Caution::Flammable],
         Work::Wire(..) => &[Caution::Capacitor],
-        Work::WireReversingValve(_) => &[Caution::Mains],
+        Work::WireReversingValve(..) => &[Caution::Mains],
         Work::GivePower => &[Caution::RotatingFan],
     }
 }

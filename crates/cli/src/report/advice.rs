@@ -6,7 +6,7 @@ use winterset_calc::sensor_place::Outcome;
 use winterset_calc::weather::{Bins, UsualYear};
 use winterset_calc::{Method, PerMethod, Quantity};
 
-use super::Report;
+use super::{Report, widths};
 
 impl Report<'_> {
     /// What follows from the plan. A part that has no answer is left out.
@@ -38,7 +38,11 @@ impl Report<'_> {
             t.fan_energy,
             t.compressor_energy,
         ];
-        self.compare("", heads);
+        // The words of the column without a head are as wide as one.
+        let mut asked = heads;
+        asked[1] = t.falls_short;
+        let widths = widths([11, 13, 10, 14, 19], asked);
+        self.compare("", widths, heads);
         for (method, summary) in compared.iter().filter(|(_, summary)| summary.applies) {
             let starts = summary
                 .starts
@@ -56,15 +60,16 @@ impl Report<'_> {
                 self.units.energy(summary.compressor_energy).to_string(),
             ];
             let name = self.words.method(method).name;
-            self.compare(name, cells.each_ref().map(String::as_str));
+            self.compare(name, widths, cells.each_ref().map(String::as_str));
         }
         self.line(&format!("  {}", t.methods_note));
     }
 
-    fn compare(&mut self, name: &str, cells: [&str; 5]) {
+    fn compare(&mut self, name: &str, widths: [usize; 5], cells: [&str; 5]) {
+        let [w0, w1, w2, w3, w4] = widths;
         let [limit, holds, starts, fan, compressor] = cells;
         self.line(&format!(
-            "  {name:<20}{limit:>11}{holds:>13}{starts:>10}{fan:>14}{compressor:>19}"
+            "  {name:<22}{limit:>w0$}{holds:>w1$}{starts:>w2$}{fan:>w3$}{compressor:>w4$}"
         ));
     }
 
@@ -88,7 +93,7 @@ impl Report<'_> {
             let words = self.words.change(lever.change);
             let need = self.show(Quantity::Pressure(lever.need));
             let limit = self.show(Quantity::Temperature(lever.limit));
-            self.line(&format!("  {}: {}", words.name, (t.with_it)(&need, &limit)));
+            self.named(words.name, &(t.with_it)(&need, &limit));
             self.line(&format!("      {}", words.reason));
         }
     }
@@ -106,7 +111,7 @@ impl Report<'_> {
             let ordered = self
                 .words
                 .part(part, self.units, self.plan.atmosphere.value);
-            self.line(&format!("  {}: {}", ordered.name, ordered.value));
+            self.named(&ordered.name, &ordered.value);
         }
     }
 

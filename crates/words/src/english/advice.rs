@@ -1,7 +1,6 @@
 //! Reasons, changes, parts and outcomes: what follows from a plan.
 
-use uom::si::f64::{Pressure, Time};
-use uom::si::pressure::pascal;
+use uom::si::f64::Pressure;
 use uom::si::temperature_interval::kelvin as kelvin_interval;
 use winterset_calc::free_cooling::Outcome as Off;
 use winterset_calc::input::{Duty, MotorKind};
@@ -15,6 +14,7 @@ use winterset_calc::{Condition, Field, Quantity};
 use super::fields;
 use crate::advice::{Advice, Ordered};
 use crate::language::RuleWords;
+use crate::pen::Pen;
 use crate::units::Units;
 
 pub(super) const ADVICE: Advice = Advice {
@@ -116,49 +116,20 @@ pub(super) fn condition(condition: Condition) -> RuleWords {
     RuleWords { name, reason }
 }
 
-/// Writes values in the units of a person.
-struct Pen {
-    units: Units,
-    atmosphere: Pressure,
-}
-
-impl Pen {
-    fn show(&self, quantity: Quantity) -> String {
-        self.units.show(&quantity, self.atmosphere).to_string()
-    }
-
-    fn brief(&self, quantity: Quantity) -> String {
-        self.units.brief(&quantity, self.atmosphere).to_string()
-    }
-
-    fn pressure(&self, pressure: Pressure) -> String {
-        self.show(Quantity::Pressure(pressure))
-    }
-
-    /// Never written as less than it is.
-    fn at_least(&self, quantity: Quantity) -> String {
-        self.units.at_least(&quantity, self.atmosphere).to_string()
-    }
-
-    fn seconds(&self, time: Time) -> String {
-        self.units.seconds(time).to_string()
-    }
-
-    fn sensed(&self, input: &Sensed) -> String {
-        let (what, lowest, highest) = match *input {
-            Sensed::Coil { lowest, highest } => (
-                "coil temperature",
-                self.brief(Quantity::Temperature(lowest)),
-                self.brief(Quantity::Temperature(highest)),
-            ),
-            Sensed::Pressure { lowest, highest } => (
-                "liquid-line pressure",
-                self.pressure(lowest),
-                self.pressure(highest),
-            ),
-        };
-        format!("reads {what} from {lowest} to {highest}")
-    }
+fn sensed(pen: &Pen, input: &Sensed) -> String {
+    let (what, lowest, highest) = match *input {
+        Sensed::Coil { lowest, highest } => (
+            "coil temperature",
+            pen.brief(Quantity::Temperature(lowest)),
+            pen.brief(Quantity::Temperature(highest)),
+        ),
+        Sensed::Pressure { lowest, highest } => (
+            "liquid-line pressure",
+            pen.pressure(lowest),
+            pen.pressure(highest),
+        ),
+    };
+    format!("reads {what} from {lowest} to {highest}")
 }
 
 fn motor(kind: MotorKind) -> String {
@@ -194,7 +165,7 @@ pub(super) fn part(part: &Part, units: Units, atmosphere: Pressure) -> Ordered {
             };
             (
                 "Fan speed controller".to_owned(),
-                format!("{}, {rated}, {}", output(kind), pen.sensed(input)),
+                format!("{}, {rated}, {}", output(kind), sensed(&pen, input)),
             )
         }
         Part::PressureSwitch { group, on, off } => (
@@ -282,10 +253,7 @@ fn when(when: When) -> &'static str {
 }
 
 pub(super) fn place(reason: &PlaceReason, units: Units) -> String {
-    let pen = Pen {
-        units,
-        atmosphere: Pressure::new::<pascal>(0.0),
-    };
+    let pen = Pen::without_gauge(units);
     match *reason {
         PlaceReason::Superheated { when: at, short_by } => format!(
             "{} the usual place still has hot gas, and the sensor reads too warm. Move it by {} of the circuit towards the liquid outlet.",
@@ -315,10 +283,7 @@ pub(super) fn place(reason: &PlaceReason, units: Units) -> String {
 }
 
 pub(super) fn off(outcome: &Off, duty: Duty, units: Units) -> String {
-    let pen = Pen {
-        units,
-        atmosphere: Pressure::new::<pascal>(0.0),
-    };
+    let pen = Pen::without_gauge(units);
     let carrier = match duty {
         Duty::RoomCooling => "outside air, filtered and mixed,",
         Duty::Cooler | Duty::Freezer => "a dry cooler with a coil in the room",

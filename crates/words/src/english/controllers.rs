@@ -1,6 +1,6 @@
 //! A technician's own controllers: their limits, and how a settings sheet stands to them.
 
-use uom::si::f64::Pressure;
+use uom::si::f64::{ElectricCurrent, Pressure};
 use winterset_calc::Quantity;
 use winterset_calc::input::Sensing;
 use winterset_calc::motor::Loading;
@@ -10,9 +10,10 @@ use winterset_calc::own_controller::{
 use winterset_profile::{ControllerField, ControllerProblem, Scale};
 
 use super::English;
-use crate::amounts::amount_in;
+use crate::amounts::at_least_as_typed;
 use crate::controllers::{ControllerLabels, ControllerWords};
 use crate::language::{FieldWords, Words};
+use crate::pen::Pen;
 use crate::units::Units;
 
 static LABELS: ControllerLabels = ControllerLabels {
@@ -84,7 +85,7 @@ impl ControllerWords for English {
             }
             ControllerProblem::BelowLowest { lowest } => format!(
                 "Enter at least the lowest, {}.",
-                amount_in(scale, *lowest, atmosphere)
+                at_least_as_typed(scale, *lowest, atmosphere)
             ),
         }
     }
@@ -109,7 +110,7 @@ impl ControllerWords for English {
             Standing::NotStated => {
                 "Not among the limits that you entered. Look it up before you rely on it.".to_owned()
             }
-            Standing::Outside(found) => pen.outside(found),
+            Standing::Outside(found) => outside(&pen, found),
             Standing::NotANumber => {
                 "The plan has no value for it. Check the inputs of the system.".to_owned()
             }
@@ -124,13 +125,13 @@ impl ControllerWords for English {
             ),
             Standing::ShortOfReserve(loading) => format!(
                 "{} It carries them, but without the usual reserve of a quarter of the largest motor: {} would have it.",
-                pen.load(loading),
-                pen.current(loading.needed)
+                load(&pen, loading),
+                current(&pen, loading.needed)
             ),
             Standing::Overloaded(loading) => format!(
                 "{} It does not carry them: use one for {}, or a contactor.",
-                pen.load(loading),
-                pen.current(loading.needed)
+                load(&pen, loading),
+                current(&pen, loading.needed)
             ),
             Standing::Currents(_) => {
                 "The currents of the motors cannot be added up. Check fans, fan power and full-load current in the inputs.".to_owned()
@@ -230,52 +231,40 @@ fn effect(effect: Effect) -> &'static str {
     }
 }
 
-/// Writes values in the units of a person.
-struct Pen {
-    units: Units,
-    atmosphere: Pressure,
+fn current(pen: &Pen, current: ElectricCurrent) -> String {
+    pen.show(Quantity::Current(current))
 }
 
-impl Pen {
-    fn show(&self, quantity: &Quantity) -> String {
-        self.units.show(quantity, self.atmosphere).to_string()
-    }
+fn load(pen: &Pen, loading: &Loading) -> String {
+    format!(
+        "The motors take {} together; your controller is rated for {}.",
+        current(pen, loading.sum),
+        current(pen, loading.rating)
+    )
+}
 
-    fn current(&self, current: uom::si::f64::ElectricCurrent) -> String {
-        self.show(&Quantity::Current(current))
-    }
-
-    fn load(&self, loading: &Loading) -> String {
-        format!(
-            "The motors take {} together; your controller is rated for {}.",
-            self.current(loading.sum),
-            self.current(loading.rating)
-        )
-    }
-
-    fn outside(&self, found: &Outside) -> String {
-        let is_low = found.wanted.si() < found.low.si();
-        let limit = if is_low { &found.low } else { &found.high };
-        let (wanted, limit) = (self.show(&found.wanted), self.show(limit));
-        // Two values that are written alike would seem to be inside.
-        let close = match (wanted == limit, is_low) {
-            (false, _) => "",
-            (true, true) => "a little less than ",
-            (true, false) => "a little more than ",
-        };
-        let reach = if is_low {
-            "no lower than"
-        } else {
-            "no higher than"
-        };
-        let taken = format!("Wanted is {close}{wanted}; your controller goes {reach} {limit}.");
-        match &found.nearest {
-            Some(nearest) => format!(
-                "{taken} The nearest that it takes is {}. {}",
-                self.show(nearest),
-                effect(found.effect)
-            ),
-            None => format!("{taken} {}", effect(found.effect)),
-        }
+fn outside(pen: &Pen, found: &Outside) -> String {
+    let is_low = found.wanted.si() < found.low.si();
+    let limit = if is_low { found.low } else { found.high };
+    let (wanted, limit) = (pen.show(found.wanted), pen.show(limit));
+    // Two values that are written alike would seem to be inside.
+    let close = match (wanted == limit, is_low) {
+        (false, _) => "",
+        (true, true) => "a little less than ",
+        (true, false) => "a little more than ",
+    };
+    let reach = if is_low {
+        "no lower than"
+    } else {
+        "no higher than"
+    };
+    let taken = format!("Wanted is {close}{wanted}; your controller goes {reach} {limit}.");
+    match found.nearest {
+        Some(nearest) => format!(
+            "{taken} The nearest that it takes is {}. {}",
+            pen.show(nearest),
+            effect(found.effect)
+        ),
+        None => format!("{taken} {}", effect(found.effect)),
     }
 }

@@ -1,9 +1,8 @@
 //! Questions, help and choices of the inputs.
 
-use uom::si::f64::Pressure;
-use uom::si::pressure::pascal;
-use winterset_calc::{Field, Quantity};
+use winterset_calc::Field;
 
+use crate::example;
 use crate::language::FieldWords;
 use crate::units::Units;
 
@@ -172,71 +171,9 @@ pub(super) fn field(field: Field) -> FieldWords {
 }
 
 pub(super) fn usual(field: Field, units: Units) -> Option<String> {
-    let between = |low: &str, high: &str| Some(format!("{low} to {high}"));
-    let temperature = |low: f64, high: f64| {
-        let write = |degrees: f64| {
-            let value = uom::si::f64::ThermodynamicTemperature::new::<
-                uom::si::thermodynamic_temperature::degree_celsius,
-            >(degrees);
-            units
-                .brief(&Quantity::Temperature(value), Pressure::new::<pascal>(0.0))
-                .to_string()
-        };
-        between(&write(low), &write(high))
-    };
-    let difference = |low: f64, high: f64| {
-        let write = |kelvin: f64| {
-            let value = uom::si::f64::TemperatureInterval::new::<
-                uom::si::temperature_interval::kelvin,
-            >(kelvin);
-            units
-                .brief(&Quantity::Difference(value), Pressure::new::<pascal>(0.0))
-                .to_string()
-        };
-        between(&write(low), &write(high))
-    };
     match field {
-        Field::OutdoorLow => temperature(-35.0, 0.0),
-        Field::KnownOutdoor => temperature(20.0, 38.0),
-        Field::Evaporating => temperature(-30.0, 7.0),
-        Field::CompressorLowest => temperature(10.0, 30.0),
-        Field::OverAmbient => difference(8.0, 17.0),
-        Field::ThrottlingRange => difference(4.0, 10.0),
-        Field::Fans => between("1", "8"),
-        Field::Voltage => between("120", "600 V"),
         Field::Frequency => Some("50 or 60 Hz".to_owned()),
-        Field::RatedSpeed => between("825", "1550 rpm"),
-        Field::IdleAirflow => between("5", "25 %"),
-        Field::ReturnAir => temperature(-20.0, 27.0),
-        Field::ReturnHumidity => between("40", "90 %"),
-        Field::Subcooling => difference(3.0, 8.0),
-        Field::LowestLoad => between("25", "100 %"),
-        Field::HeatReclaim => temperature(30.0, 50.0),
-        Field::SheetSuperheat => difference(8.0, 20.0),
-        Field::Recirculation => between("0", "20 %"),
-        Field::Dirt => between("0", "30 %"),
-        Field::Elevation
-        | Field::Airflow
-        | Field::FanPower
-        | Field::IndoorAirflow
-        | Field::LiquidLength
-        | Field::LiquidLift
-        | Field::LiquidDiameter
-        | Field::FullLoad
-        | Field::Defrost
-        | Field::ReversingValve
-        | Field::BelowMinimum
-        | Field::FlowCoefficients
-        | Field::PowerCoefficients
-        | Field::SheetUnits
-        | Field::Refrigerant
-        | Field::CoolingCapacity
-        | Field::HeatRejected
-        | Field::Metering
-        | Field::Motor
-        | Field::Bearing
-        | Field::Duty
-        | Field::Sensing => None,
+        _ => example::usual(field, units).map(|(low, high)| format!("{low} to {high}")),
     }
 }
 

@@ -34,6 +34,12 @@ const JOINT: &str = "Take a port that no service valve can shut off, use a fitti
 /// What is done to a sensor on the coil, whatever its place.
 const STRAP: &str = "Clean the copper, strap the sensor along it, and insulate over both, so that it feels the tube and not the wind.";
 
+/// Where it is not known in which mode the reversing valve is energised.
+const ASK: &str = "Take the signal from the reversing valve's coil, so that the outdoor fan runs at full speed in heating. Units differ in when this coil is energised: find out on the wiring diagram of the unit, and answer it in the inputs.";
+
+/// What switched fans need of it besides.
+const RELAY: &str = "A relay on this signal closes past the pressure switch in heating.";
+
 impl FittingWords for English {
     fn labels(&self) -> &'static FittingLabels {
         &LABELS
@@ -87,6 +93,7 @@ impl FittingWords for English {
             Item::HotGas => "hot gas from the compressor",
             Item::ReversingValve => "reversing valve",
             Item::Fans(_) => "condenser fan",
+            Item::SharedFans(_) => "condenser fans, shared by both circuits",
             Item::Baffle => "wind baffle",
             Item::Coil => "condenser coil",
             Item::SecondCoil => "coil of the second circuit",
@@ -114,7 +121,7 @@ impl FittingWords for English {
             Work::Mount(Control::Staged) => "Mount the contactors",
             Work::Mount(_) => "Mount the controller",
             Work::Wire(..) => "Wire the fans",
-            Work::WireReversingValve(_) => "Bring the reversing valve's signal",
+            Work::WireReversingValve(..) => "Bring the reversing valve's signal",
             Work::EnterValues => "Enter the values",
             Work::SetSwitches => "Set the switching points",
             Work::GivePower => "Give power and look",
@@ -125,7 +132,14 @@ impl FittingWords for English {
         match work {
             Work::StrapSensor(place) => strap(place, units),
             Work::FitSecond(tap) => second(tap, units),
-            Work::WireReversingValve(Some(valve)) => plan::heating(valve).reason.to_owned(),
+            Work::WireReversingValve(valve, control) => {
+                let signal = valve.map_or(ASK, |valve| plan::heating(valve).reason);
+                if control.slows() {
+                    signal.to_owned()
+                } else {
+                    format!("{signal} {RELAY}")
+                }
+            }
             other => how(other).to_owned(),
         }
     }
@@ -208,9 +222,6 @@ fn how(work: Work) -> &'static str {
         Work::Wire(..) => {
             "Take the fans off the unit's contactor and onto one of their own. Put the pressure switch into its control wire, behind whatever calls the compressor, so that the fans stop with it."
         }
-        Work::WireReversingValve(None) => {
-            "Take the signal from the reversing valve's coil, so that the outdoor fan runs at full speed in heating. Units differ in when this coil is energised: find out on the wiring diagram of the unit, and answer it in the inputs."
-        }
         Work::EnterValues => {
             "Write down what was set before. Then enter the settings sheet from top to bottom."
         }
@@ -221,6 +232,6 @@ fn how(work: Work) -> &'static str {
             "First close the covers and put the guards back. Then give power: the fan starts at full output and settles to what the sensor asks for. Hold it against the plan's test values, on a warm day with a simulated sensor."
         }
         // Said by their own functions.
-        Work::StrapSensor(_) | Work::FitSecond(_) | Work::WireReversingValve(Some(_)) => STRAP,
+        Work::StrapSensor(_) | Work::FitSecond(_) | Work::WireReversingValve(..) => STRAP,
     }
 }

@@ -41,6 +41,7 @@ use crate::from_phone::FromPhone;
 use crate::help::{FindWords, HelpLabels, HelpWords};
 use crate::install::Install;
 use crate::language::{FieldWords, Part, RuleWords, Words};
+use crate::numerals::Numerals;
 use crate::paper::Paper;
 use crate::pictures::Pictures;
 use crate::screen::Screen;
@@ -54,6 +55,14 @@ use crate::worksheets::WorksheetWords;
 pub struct English;
 
 impl Words for English {
+    fn numerals(&self) -> Numerals {
+        Numerals {
+            decimal: '.',
+            gap: '\u{202f}',
+            gap_from: 5,
+        }
+    }
+
     fn screen(&self) -> &'static Screen {
         &screen::SCREEN
     }

@@ -1,16 +1,16 @@
 //! What is wrong, and what would be right.
 
-use uom::si::f64::{Pressure, ThermodynamicTemperature};
+use uom::si::f64::Pressure;
 use uom::si::pressure::pascal;
-use uom::si::thermodynamic_temperature::kelvin;
 use winterset_calc::compressor::coefficients::CoefficientError;
 use winterset_calc::{Field, Problem as CalcProblem, Quantity};
 use winterset_profile::share::ShareError;
-use winterset_profile::{Kind, Problem, Unit};
+use winterset_profile::{Problem, Unit};
 use winterset_refrigerant::{Error, Quantity as Property};
 
 use super::screen::SCREEN;
-use crate::units::{Shown, Units};
+use crate::refused::{Write, cut, written};
+use crate::units::{Units, decimal};
 
 pub(super) fn problem(field: Field, problem: &Problem, units: Units) -> String {
     match problem {
@@ -45,7 +45,10 @@ pub(super) fn problem(field: Field, problem: &Problem, units: Units) -> String {
         ),
         Problem::BlendSum { sum } => {
             let percent = if *sum > 1.5 { *sum } else { 100.0 * sum };
-            format!("The shares come to {percent:.1} %. They must come to 100 %.")
+            format!(
+                "The shares come to {} %. They must come to 100 %.",
+                decimal(percent, 1)
+            )
         }
         Problem::EitherOr { .. } => {
             "Enter either the cooling capacity or the heat rejected, and clear the other."
@@ -155,67 +158,13 @@ fn coefficients(error: &CoefficientError) -> String {
 
 /// An example of a right answer, in the person's units.
 fn example(field: Field, units: Units) -> String {
-    let Some(kind) = winterset_profile::kind_of(field) else {
-        return String::new();
-    };
-    let american = units.unit(Kind::Temperature) == Unit::Fahrenheit;
-    let text = match field {
-        Field::OutdoorLow if american => "-10",
-        Field::OutdoorLow => "-20",
-        Field::KnownOutdoor if american => "95",
-        Field::KnownOutdoor => "35",
-        Field::LiquidLift if american => "30",
-        Field::LiquidLift => "10",
-        Field::LiquidLength if american => "100",
-        Field::LiquidLength => "30",
-        Field::OverAmbient if american => "25",
-        Field::OverAmbient => "14",
-        _ => match kind {
-            Kind::Temperature if american => "40",
-            Kind::Temperature => "5",
-            Kind::Difference if american => "14",
-            Kind::Difference => "8",
-            Kind::Power if american => "36000",
-            Kind::Power => "10.5",
-            Kind::Airflow if american => "3500",
-            Kind::Airflow => "6000",
-            Kind::Elevation if american => "1200",
-            Kind::Elevation => "400",
-            Kind::Bore if american => "0.43",
-            Kind::Bore => "10",
-            Kind::Current => "2.5",
-            Kind::Voltage => "230",
-            Kind::Frequency => "60",
-            Kind::Speed => "1075",
-            Kind::Share => "10",
-            Kind::Count => "2",
-            Kind::Pressure => "250",
-        },
-    };
-    format!(", such as {text}")
-}
-
-/// Enough of what was typed to recognise it by.
-fn cut(typed: &str) -> String {
-    const LONGEST: usize = 24;
-    if typed.chars().count() <= LONGEST {
-        return typed.to_owned();
-    }
-    let head: String = typed.chars().take(LONGEST).collect();
-    format!("{head}…")
+    crate::example::example(field, units)
+        .map_or_else(String::new, |text| format!(", such as {text}"))
 }
 
 pub(super) fn refused(error: &Error, units: Units, atmosphere: Pressure) -> String {
-    type Write = fn(Units, &Quantity, Pressure) -> Shown;
     let write = |how: Write, property: Property, value: f64| {
-        let quantity = match property {
-            Property::Temperature => {
-                Quantity::Temperature(ThermodynamicTemperature::new::<kelvin>(value))
-            }
-            Property::Pressure => Quantity::Pressure(Pressure::new::<pascal>(value)),
-            _ => return format!("{value} {}", property.unit()),
-        };
-        how(units, &quantity, atmosphere).to_string()
+        written(how, property, value, units, atmosphere)
     };
     match *error {
         Error::OutOfRange {

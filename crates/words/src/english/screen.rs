@@ -112,6 +112,7 @@ pub static SCREEN: Screen = Screen {
     elevation: "Elevation",
     gauge_note: |air| format!("Gauge pressure stands on {air} of air at this elevation."),
 
+    language: "Language",
     unit_of_temperature: "Temperature",
     unit_of_pressure: "Pressure",
     theme: "Theme",
@@ -204,4 +205,5 @@ pub static SCREEN: Screen = Screen {
     },
     above_vacuum: "This is below a full vacuum. Enter a higher pressure.",
     sea_level: "sea level",
+    named: |name, text| format!("{name}: {text}"),
 };

@@ -1,6 +1,7 @@
 //! Sending and receiving, in English.
 
 use crate::sending::Sending;
+use crate::units::signed;
 
 pub(super) static SENDING: Sending = Sending {
     show_code: "Show QR code",
@@ -8,6 +9,7 @@ pub(super) static SENDING: Sending = Sending {
     code: |name| format!("QR code of the link to {name}"),
     code_note: "Point the other phone's camera at it. The code holds the whole system.",
     code_too_long: |length, most| {
+        let (length, most) = (signed(&length.to_string()), signed(&most.to_string()));
         format!(
             "This link is too long for a QR code that a phone can read: {length} characters, where {most} fit. Copy the link or save a file instead."
         )

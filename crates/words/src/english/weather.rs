@@ -2,6 +2,8 @@
 
 use winterset_calc::weather::epw::{Column, EpwError};
 
+use crate::refused::cut;
+use crate::units::signed;
 use crate::weather::WeatherLabels;
 
 pub(super) static LABELS: WeatherLabels = WeatherLabels {
@@ -59,7 +61,8 @@ pub(super) fn error(error: &EpwError) -> String {
             column,
             found,
         } => format!(
-            "Line {line} of this file has “{found}” for {}. Choose a file with a number there.",
+            "Line {line} of this file has “{}” for {}. Choose a file with a number there.",
+            cut(found),
             name(*column)
         ),
         EpwError::OutOfRange {
@@ -69,11 +72,15 @@ pub(super) fn error(error: &EpwError) -> String {
             low,
             high,
         } => format!(
-            "Line {line} of this file has {found} for {}, which lies outside {low} to {high}. Choose another file.",
-            name(*column)
+            "Line {line} of this file has {} for {}, which lies outside {} to {}. Choose another file.",
+            number(*found),
+            name(*column),
+            number(*low),
+            number(*high)
         ),
         EpwError::RecordsPerHour { line, found } => format!(
-            "Line {line} of this file says {found} rows an hour, which does not divide an hour. Choose another file."
+            "Line {line} of this file says {} rows an hour, which does not divide an hour. Choose another file.",
+            number(*found)
         ),
         EpwError::LineTooLong { line, .. } => {
             format!("Line {line} is longer than any of an EPW file. Choose a file whose name ends in .epw.")
@@ -85,6 +92,10 @@ pub(super) fn error(error: &EpwError) -> String {
             "This file holds {found} hours with a temperature, and at least {needed} are needed. Choose a whole one."
         ),
     }
+}
+
+fn number(value: f64) -> String {
+    signed(&value.to_string())
 }
 
 fn name(column: Column) -> &'static str {

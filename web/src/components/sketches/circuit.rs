@@ -38,7 +38,7 @@ pub fn circuit(circuit: &Circuit, fans: u32, name: impl Fn(Item) -> String) -> D
         top += 28.0;
     }
     let fan = top + 28.0;
-    sketch.fan((COIL.0 + 44.0, fan), fans);
+    sketch.fan((COIL.0 + 44.0, fan), circuit.fans(fans));
     let coil = fan + if circuit.has_baffle { 58.0 } else { 40.0 };
     sketch.gas(coil);
     if circuit.has_baffle {
@@ -124,7 +124,7 @@ impl<F: Fn(Item) -> String> Sketch<F> {
         self.tag((GAS + 11.0, y), Item::ReversingValve);
     }
 
-    fn fan(&mut self, (x, y): Point, fans: u32) {
+    fn fan(&mut self, (x, y): Point, fans: Item) {
         self.drawing.circle((x, y), 21.0);
         self.drawing.path(
             Line::Solid,
@@ -132,7 +132,7 @@ impl<F: Fn(Item) -> String> Sketch<F> {
                 "M{x:.1} {y:.1}q-9 -6 -4 -16q10 4 4 16q9 6 4 16q-10 -4 -4 -16M{x:.1} {y:.1}q6 -9 16 -4q-4 10 -16 4q-6 9 -16 4q4 -10 16 -4"
             ),
         );
-        self.tag((x + 21.0, y), Item::Fans(fans));
+        self.tag((x + 21.0, y), fans);
     }
 
     fn baffle(&mut self, coil: f64, end: f64) {
@@ -255,6 +255,7 @@ mod tests {
     use super::super::drawing::tests::hold;
     use super::*;
     use winterset_calc::fitting::CoilPlace;
+    use winterset_words::Language;
 
     fn every() -> impl Iterator<Item = Circuit> {
         let taps = [
@@ -282,7 +283,11 @@ mod tests {
 
     #[test]
     fn names_of_every_arrangement_keep_clear() {
-        for one in every() {
+        for (language, one) in Language::ALL
+            .into_iter()
+            .flat_map(|language| every().map(move |one| (language, one)))
+        {
+            language.speak();
             let drawing = circuit(&one, 4, |item| crate::view::words().fitting().item(item));
             hold(&drawing, NAMES);
             assert_eq!(drawing.labels.len(), one.items(4).len(), "{one:?}");

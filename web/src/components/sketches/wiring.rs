@@ -329,6 +329,14 @@ mod tests {
     use winterset_calc::input::{MotorKind, Reversing, Sensing};
     use winterset_calc::{Given, Method, plan};
     use winterset_profile::System;
+    use winterset_words::Language;
+
+    fn parts(wired: &Wiring) -> usize {
+        wired.line.len()
+            + wired.signals.len()
+            + usize::from(wired.has_capacitor)
+            + usize::from(wired.hub_is_beside())
+    }
 
     #[test]
     fn names_of_every_wiring_keep_clear() {
@@ -353,15 +361,14 @@ mod tests {
                     let Some(wired) = fitting.wiring else {
                         continue;
                     };
-                    let drawing = wiring(&wired, |part, fans| {
-                        crate::view::words().fitting().part(part, fans)
-                    });
-                    hold(&drawing, NAMES);
-                    let parts = wired.line.len()
-                        + wired.signals.len()
-                        + usize::from(wired.has_capacitor)
-                        + usize::from(wired.hub_is_beside());
-                    assert_eq!(drawing.labels.len(), parts);
+                    for language in Language::ALL {
+                        language.speak();
+                        let drawing = wiring(&wired, |part, fans| {
+                            crate::view::words().fitting().part(part, fans)
+                        });
+                        hold(&drawing, NAMES);
+                        assert_eq!(drawing.labels.len(), parts(&wired));
+                    }
                     drawn += 1;
                 }
             }

@@ -162,9 +162,9 @@ impl Found {
             basis: self.basis,
             reason: self.reason.unwrap_or(said.reason).into(),
             working: Some(WorkingLines {
-                equation: self.rule.equation().into(),
+                equation: words().worksheets().equation(self.rule).into(),
                 terms: self.term_lines(reader),
-                source: self.rule.source().into(),
+                source: words().worksheets().source(self.rule).into(),
                 help: None,
             }),
         }

@@ -10,7 +10,7 @@ use winterset_profile::{
     Amount, Answer, Entry, Number, Question, Scale, Sheet, Usual, Worksheets, read_amount,
     read_refrigerant,
 };
-use winterset_words::{Units, brief, plain};
+use winterset_words::{Units, brief, plain, symbol_of};
 use yew::AttrValue;
 
 use crate::components::field::Choice;
@@ -310,7 +310,7 @@ impl<'a> Reader<'a> {
 fn units_of(number: &Number) -> Vec<Choice> {
     let scales = number.measure.scales().iter();
     scales
-        .map(|scale| (scale.token().into(), scale.symbol().into()))
+        .map(|scale| (scale.token().into(), symbol_of(*scale).into()))
         .collect()
 }
 
