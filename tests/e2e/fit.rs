@@ -128,7 +128,7 @@ async fn sketches_are_read_on_a_small_phone_and_go_on_paper() -> Result<(), Fail
             assert_eq!(over, serde_json::json!([]), "{method} {arrangement}");
             let wide = page
                 .script(
-                    "return document.documentElement.scrollWidth <= innerWidth",
+                    "return document.documentElement.scrollWidth <= 360",
                     Vec::new(),
                 )
                 .await?;
@@ -147,6 +147,25 @@ async fn sketches_are_read_on_a_small_phone_and_go_on_paper() -> Result<(), Fail
         .await?;
     assert_eq!(small, serde_json::json!([]));
 
+    // Read twice as large, drawings move in their own frames and the page still fits.
+    for screen in ["/fit", "/inputs"] {
+        page.go(&format!("{plan}{screen}")).await?;
+        page.find("main .row").await?;
+        let wide = page
+            .script(
+                "document.documentElement.style.fontSize = '200%';
+                 return new Promise(done => requestAnimationFrame(() => requestAnimationFrame(() => {
+                     const wide = document.documentElement.scrollWidth;
+                     document.documentElement.style.fontSize = '';
+                     done(wide);
+                 })))",
+                Vec::new(),
+            )
+            .await?;
+        assert!(wide.as_u64() <= Some(360), "{screen} is {wide} wide");
+    }
+
+    page.go(&format!("{plan}/fit")).await?;
     page.choose("#answer-fit-method", "speed_control").await?;
     page.go(&plan).await?;
     page.find("[data-test-values]").await?;
