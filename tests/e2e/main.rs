@@ -2,6 +2,7 @@
 #![allow(clippy::unwrap_used, clippy::panic)] // a broken step should stop its test
 
 mod answers;
+mod carry;
 mod controllers;
 mod fit;
 mod help;

@@ -42,6 +42,15 @@ pub struct WorksheetLabels {
     pub below_bearing: &'static str,
     pub below_start: &'static str,
     pub gauge_note: fn(&str) -> String,
+    pub carry: &'static str,
+    pub carry_note: &'static str,
+    pub carry_to: &'static str,
+    pub choose_system: &'static str,
+    pub carry_same: &'static str,
+    pub carry_differences: &'static str,
+    pub from_worksheet: &'static str,
+    /// The button; how many answers are taken goes in.
+    pub carry_act: fn(usize) -> String,
 }
 
 /// The words in place of values about sensors and a winter start, and what tells values of one rule apart.

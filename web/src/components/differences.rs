@@ -16,8 +16,12 @@ const TAKE: &str = "take";
 /// Properties of [`Differences`].
 #[derive(PartialEq, Properties)]
 pub struct DifferencesProps {
-    /// Name of the system kept here.
-    pub name: AttrValue,
+    /// What differs, for the heading.
+    pub title: AttrValue,
+    /// From what, and what to do about it.
+    pub note: AttrValue,
+    /// What stands beside an answer that is not kept here.
+    pub arrived: AttrValue,
     /// What differs.
     pub rows: Vec<Row>,
     /// Which of them are taken, by key.
@@ -32,8 +36,8 @@ pub fn Differences(props: &DifferencesProps) -> Html {
     let t = words().sending();
     html! {
         <section class="part" data-differences={props.rows.len().to_string()}>
-            <h2>{ t.differences }</h2>
-            <p class="part__note">{ (t.differences_note)(&props.name) }</p>
+            <h2>{ &props.title }</h2>
+            <p class="part__note">{ &props.note }</p>
             <ul class="list">
                 { for props.rows.iter().map(|row| one(row, props, t)) }
             </ul>
@@ -54,7 +58,7 @@ fn one(row: &Row, props: &DifferencesProps, t: &'static Sending) -> Html {
             <p class="list__name">{ &row.ask }</p>
             <dl class="difference__both">
                 <div><dt>{ t.here }</dt><dd><Value number={here} basis={here_basis} /></dd></div>
-                <div><dt>{ t.arrived }</dt><dd><Value number={arrived} basis={arrived_basis} /></dd></div>
+                <div><dt>{ &props.arrived }</dt><dd><Value number={arrived} basis={arrived_basis} /></dd></div>
             </dl>
             <Choices name={format!("merge-{}", row.key)} ask={(t.keep_or_take)(&row.ask)} quiet=true chosen={now} {choose}
                 choices={vec![(KEEP.into(), t.keep.into()), (TAKE.into(), t.take.into())]} />

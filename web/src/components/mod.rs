@@ -1,6 +1,7 @@
 //! The parts that screens are made of, one a file.
 
 pub mod advice;
+pub mod carry;
 pub mod cautions;
 pub mod chart;
 pub mod choices;

@@ -172,7 +172,8 @@ pub fn Share(props: &ShareProps) -> Html {
                 if rows.is_empty() {
                     <p class="said" data-same="">{ t_sending.same }</p>
                 } else {
-                    <Differences name={name_or(&here.name, t.unnamed_system)} rows={rows.clone()} {taken} {turn} />
+                    <Differences title={t_sending.differences} arrived={t_sending.arrived} rows={rows.clone()} {taken} {turn}
+                        note={(t_sending.differences_note)(&name_or(&here.name, t.unnamed_system))} />
                 }
             }
             <div class="buttons">

@@ -6,6 +6,7 @@ use winterset_profile::{Entry, Question, Sheet};
 use yew::prelude::*;
 
 use super::nowhere::Nowhere;
+use crate::components::carry::Carry;
 use crate::components::confirm::Confirm;
 use crate::components::head::Head;
 use crate::components::worksheet::WorksheetFrame;
@@ -65,6 +66,7 @@ fn Open(props: &OpenProps) -> Html {
         <main class="screen">
             <Head title={said.name} note={said.reason} up={(Route::Worksheets, AttrValue::from(labels.worksheets))} />
             <WorksheetFrame answered={(*answered).clone()} {edit} />
+            <Carry carried={answered.carried.clone()} />
             if kept.holds(sheet) {
                 <section class="part">
                     <Confirm act={labels.clear} question={labels.clear_question} done={clear} />

@@ -42,6 +42,17 @@ static LABELS: WorksheetLabels = WorksheetLabels {
     below_bearing: "The motor keeps turning, but slower than its bearing allows for long.",
     below_start: "A fan that turns goes on turning; from rest it does not start. It needs a start boost.",
     gauge_note: |air| format!("Gauge pressure stands on {air} of air."),
+    carry: "Carry into a system",
+    carry_note: "Answers given here become answers of the system. Nothing changes there before you say so.",
+    carry_to: "Which system",
+    choose_system: "Choose a system",
+    carry_same: "That system holds all of this already.",
+    carry_differences: "Keep or take each answer.",
+    from_worksheet: "From here",
+    carry_act: |count| match count {
+        1 => "Carry over 1 answer".to_owned(),
+        count => format!("Carry over {count} answers"),
+    },
 };
 
 impl WorksheetWords for English {

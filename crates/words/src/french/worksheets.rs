@@ -42,6 +42,17 @@ static LABELS: WorksheetLabels = WorksheetLabels {
     below_bearing: "Le moteur continue de tourner, mais plus lentement que son palier ne le supporte durablement.",
     below_start: "Un ventilateur en rotation continue\u{a0}; à l’arrêt il ne démarre pas. Il lui faut une impulsion de démarrage.",
     gauge_note: |air| format!("La pression relative se compte depuis {air} d’air."),
+    carry: "Reporter dans un système",
+    carry_note: "Les réponses données ici deviennent des réponses du système. Rien n’y change avant que vous le disiez.",
+    carry_to: "Quel système",
+    choose_system: "Choisissez un système",
+    carry_same: "Ce système contient déjà tout cela.",
+    carry_differences: "Gardez ou prenez chaque réponse.",
+    from_worksheet: "D’ici",
+    carry_act: |count| match count {
+        0 | 1 => format!("Reporter {count} réponse"),
+        count => format!("Reporter {count} réponses"),
+    },
 };
 
 impl WorksheetWords for French {

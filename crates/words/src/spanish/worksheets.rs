@@ -42,6 +42,17 @@ static LABELS: WorksheetLabels = WorksheetLabels {
     below_bearing: "El motor sigue girando, pero más lento de lo que su cojinete admite por mucho tiempo.",
     below_start: "Un ventilador en giro sigue girando; desde parado no arranca. Necesita un impulso de arranque.",
     gauge_note: |air| format!("La presión manométrica se cuenta desde {air} de aire."),
+    carry: "Llevar a un sistema",
+    carry_note: "Las respuestas dadas aquí pasan a ser respuestas del sistema. Allí no cambia nada antes de que usted lo diga.",
+    carry_to: "Qué sistema",
+    choose_system: "Elija un sistema",
+    carry_same: "Ese sistema ya contiene todo esto.",
+    carry_differences: "Conserve o tome cada respuesta.",
+    from_worksheet: "De aquí",
+    carry_act: |count| match count {
+        1 => "Llevar 1 respuesta".to_owned(),
+        count => format!("Llevar {count} respuestas"),
+    },
 };
 
 impl WorksheetWords for Spanish {

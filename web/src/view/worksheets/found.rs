@@ -1,6 +1,6 @@
 //! A value that a worksheet found, with its rule and what went in.
 
-use winterset_calc::{Basis, Given, SheetRule};
+use winterset_calc::{Basis, Field, Given, SheetRule};
 use winterset_profile::{Amount, Answer, Measure, Question, Scale};
 use winterset_words::{amount_in, converted};
 use yew::AttrValue;
@@ -29,6 +29,7 @@ pub struct Found {
     key: Option<&'static str>,
     is_strong: bool,
     place: Option<usize>,
+    field: Option<Field>,
 }
 
 impl Found {
@@ -54,6 +55,7 @@ impl Found {
             key: None,
             is_strong: false,
             place: None,
+            field: None,
         }
     }
 
@@ -90,6 +92,13 @@ impl Found {
     #[must_use]
     pub fn in_part(mut self, place: usize) -> Self {
         self.place = Some(place);
+        self
+    }
+
+    /// Answers a field of a system.
+    #[must_use]
+    pub fn for_field(mut self, field: Field) -> Self {
+        self.field = Some(field);
         self
     }
 
@@ -148,6 +157,16 @@ impl Found {
     /// The section that it stands in.
     pub fn place(&self) -> Option<usize> {
         self.place
+    }
+
+    /// The field of a system that it answers, with the answer; `None` where it is none, or rests on what nobody entered.
+    pub fn answers(&self) -> Option<(Field, Amount)> {
+        match (self.field, self.value) {
+            (Some(field), Value::Amount(amount)) if self.basis != Basis::Assumed => {
+                Some((field, amount))
+            }
+            _ => None,
+        }
     }
 
     /// The value as it stands on the screen.

@@ -2,6 +2,7 @@
 //!
 //! A further worksheet is one more file here with its `usual` and `answer`, and an arm in [`usual`] and [`answer`].
 
+mod carry;
 mod conversion;
 mod fan_laws;
 mod flooding;
@@ -15,12 +16,13 @@ mod sensors;
 mod superheat;
 mod winter_start;
 
-use winterset_calc::Caution;
-use winterset_profile::{Amount, Question, Section, Sheet, Worksheets};
+use winterset_calc::{Caution, Field};
+use winterset_profile::{Amount, Entry, Question, Section, Sheet, Worksheets};
 use winterset_words::Units;
 
 use super::words;
 use crate::components::sheet::Line;
+pub use carry::into;
 pub use found::Found;
 use reader::Reader;
 pub use reader::{Asked, Form};
@@ -79,6 +81,8 @@ pub struct Answered {
     pub notes: Vec<&'static str>,
     /// What can hurt on the way to these values.
     pub cautions: Vec<(&'static str, &'static str)>,
+    /// What a system can take from it.
+    pub carried: Vec<(Field, Entry)>,
 }
 
 /// The answers of one worksheet.
@@ -139,6 +143,7 @@ pub fn answer(sheet: Sheet, kept: &Worksheets, units: Units) -> Answered {
         .iter()
         .map(|section| part(section, &reader))
         .collect();
+    let carried = carry::carried(&reader, &found);
     let (mut lines, mut strong) = (Vec::new(), Vec::new());
     for one in found {
         let line = one.line(&reader);
@@ -168,6 +173,7 @@ pub fn answer(sheet: Sheet, kept: &Worksheets, units: Units) -> Answered {
         strong,
         notes,
         cautions: cautions.collect(),
+        carried,
     }
 }
 

@@ -151,6 +151,11 @@ impl<'a> Reader<'a> {
         entry.filter(|entry| !entry.is_blank())
     }
 
+    /// The text that was typed, where anything was.
+    pub fn typed(&self, question: Question) -> Option<&'a str> {
+        self.entry(question).map(|entry| entry.typed.trim())
+    }
+
     /// Keeps what is wrong with an answer. The first thing said stays.
     pub fn wrong(&self, question: Question, said: String) -> Wrong {
         self.errors

@@ -2,7 +2,7 @@
 
 use uom::si::temperature_interval::kelvin as kelvin_interval;
 use uom::si::thermodynamic_temperature::kelvin;
-use winterset_calc::{SheetRule, air};
+use winterset_calc::{Field, SheetRule, air};
 use winterset_profile::{Measure, Question};
 
 use super::reader::{Reader, Wrong};
@@ -42,7 +42,10 @@ fn superheat(reader: &Reader) -> Result<Vec<Found>, Wrong> {
     );
     Ok(vec![
         found.in_part(part),
-        saturated.reading("p", at).in_part(part),
+        saturated
+            .reading("p", at)
+            .in_part(part)
+            .for_field(Field::Evaporating),
     ])
 }
 
@@ -68,7 +71,7 @@ fn subcooling(reader: &Reader) -> Result<Vec<Found>, Wrong> {
         bubble.get::<kelvin>(),
     );
     Ok(vec![
-        found.in_part(part),
+        found.in_part(part).for_field(Field::Subcooling),
         saturated.reading("p", at).in_part(part),
     ])
 }
