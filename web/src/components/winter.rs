@@ -202,12 +202,17 @@ fn answer(plan: &Plan, sampled: &Sampled, read: Read, rung: usize, units: Units)
                 <p class={classes!("answer__sentence", short.then_some("answer__sentence--short"))}>{ sentence }</p>
                 <dl>
                     { for ladder::answers(plan, found, read.method, units).into_iter().map(|(name, value)| html! {
-                        <div><dt>{ name }</dt><dd>{ value }</dd></div>
+                        <div><dt>{ name }</dt><dd>{ breaking_before_the_unit(&value) }</dd></div>
                     }) }
                 </dl>
             </div>
         },
     }
+}
+
+/// In a narrow column the unit goes to a line of its own, whole.
+fn breaking_before_the_unit(value: &str) -> String {
+    value.replace('\u{a0}', " ").replace('/', "/\u{2060}")
 }
 
 /// What a rung answers for two methods, column by column.

@@ -106,13 +106,10 @@ pub fn charts(
         outdoor.number(sampled.places.last().copied().unwrap_or_default()),
     );
     let x = Scale::new(cold, warm);
-    let rungs = sampled.rungs.len();
-    // Every second or third rung is enough to read by on a narrow screen.
-    let every = rungs.div_ceil(7).max(1);
-    let x_ticks: Vec<Tick> = (0..rungs)
-        .rev()
-        .step_by(every)
-        .map(|rung| outdoor.number(rung as f64))
+    let (_, marks) = Scale::round([cold, warm], 6);
+    let x_ticks: Vec<Tick> = marks
+        .into_iter()
+        .filter(|value| x.covers(*value))
         .map(|value| (value, mark(value).into()))
         .collect();
     let curve = |method: Method, value: &dyn Fn(&winterset_calc::Point) -> f64| {

@@ -58,4 +58,64 @@ mod tests {
         assert_eq!(device.most(1.0, 1100.0, -1.0), 0.0);
         assert!(device.most(1.25, 1100.0, 1.6e6) > 0.05 * 1.2);
     }
+
+    /// A device alone, as capacity tables rate it.
+    fn alone(density: f64, drop: f64) -> Device {
+        Device {
+            known_flow: 1.0,
+            known_density: density,
+            known_drop: drop,
+            other_drops: 0.0,
+        }
+    }
+
+    #[test]
+    fn follows_the_pressure_drop_corrections_of_valve_tables() {
+        // Correction factors for the pressure drop at a rating of 100 psi, as tables of expansion valves print them (ASHRAE Handbook,
+        // Refrigeration; from memory), to two decimals.
+        for (drop, factor) in [
+            (75.0, 0.87),
+            (125.0, 1.12),
+            (150.0, 1.22),
+            (175.0, 1.32),
+            (200.0, 1.41),
+        ] {
+            let found = alone(1190.0, 100.0).most(1.0, 1190.0, drop);
+            assert!((found - factor).abs() < 0.006, "{drop} psi: {found}");
+        }
+    }
+
+    #[test]
+    fn follows_the_liquid_temperature_corrections_of_valve_tables() {
+        use uom::si::f64::ThermodynamicTemperature;
+        use uom::si::thermodynamic_temperature::degree_fahrenheit;
+        use winterset_refrigerant::Refrigerant;
+
+        let refrigerant = Refrigerant::named("R-22").unwrap();
+        let fahrenheit = ThermodynamicTemperature::new::<degree_fahrenheit>;
+        let vapour = refrigerant.dew_at_temperature(fahrenheit(40.0)).unwrap();
+        let at = |liquid: f64| {
+            let state = refrigerant
+                .bubble_at_temperature(fahrenheit(liquid))
+                .unwrap();
+            let effect = (vapour.enthalpy - state.enthalpy).value;
+            (state.density.value, effect)
+        };
+        let (rated, effect) = at(100.0);
+        // Correction factors for the temperature of the liquid of R-22, 100 °F rated, as tables of expansion valves print them (from
+        // memory). The tables stand for a range of evaporating temperatures, so 2 % of the capacity is what they tell.
+        for (liquid, factor) in [
+            (40.0, 1.34),
+            (60.0, 1.23),
+            (80.0, 1.12),
+            (90.0, 1.06),
+            (110.0, 0.94),
+            (120.0, 0.88),
+            (140.0, 0.76),
+        ] {
+            let (density, own) = at(liquid);
+            let found = alone(rated, 1.0).most(1.0, density, 1.0) * own / effect;
+            assert!((found - factor).abs() < 0.02, "{liquid} °F: {found}");
+        }
+    }
 }
