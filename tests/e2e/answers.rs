@@ -17,6 +17,7 @@ const NUMBERS: &[(&str, &[&str])] = &[
     ("airflow", &["breeze", "-1", "1e12", "1000 V", "30 cfm"]),
     ("throttling_range", &["abc", "-3", "900", "8 V"]),
     ("compressor_lowest", &["abc", "-400", "900", "8 V"]),
+    ("compressor_highest", &["abc", "-400", "900", "8 V"]),
     ("idle_airflow", &["none", "-5", "95", "5 V"]),
 ];
 

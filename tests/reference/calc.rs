@@ -298,6 +298,7 @@ impl Differences {
             Condition::BelowNeed,
             Condition::Starved,
             Condition::LowPressureTrip,
+            Condition::StalledFan,
         ];
         let same = ours.condition == conditions[row[0] as usize]
             && ours.cycle.is_some() == (row.len() > 4)

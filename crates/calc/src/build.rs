@@ -11,6 +11,7 @@ use uom::si::thermodynamic_temperature::kelvin;
 use winterset_refrigerant::Error;
 
 use crate::air;
+use crate::compressor::envelope::{Envelope, Limits};
 use crate::compressor::rating::DataSheet;
 use crate::controller::Proportional;
 use crate::cycle::{ISENTROPIC_EFFICIENCY, SUBCOOLING, SUPERHEAT};
@@ -19,13 +20,14 @@ use crate::fan_bank::{Fan, FanBank, Layout, Role};
 use crate::field::Field;
 use crate::input::{BelowMinimum, Input, Load};
 use crate::method::{Actuator, Model};
+use crate::mixed_bank::MixedBank;
 use crate::motor::{InductionMotor, takes_phase_cut};
 use crate::need::{opening, pressure_need};
 use crate::plan::{Cycle, Design, HoldLimits, Method, Plan, Zones};
 use crate::problem::{InputError, Problem};
 use crate::recommendation::recommend;
 use crate::root::bracketed;
-use crate::settings::{self, Range};
+use crate::settings::{self, NARROWEST_RANGE, Range, SettingsNote};
 use crate::system::circuit::{Circuit, KnownPoint, Running, Scale, Unfit};
 use crate::system::compressor::Pattern;
 use crate::system::line::Line;
@@ -92,14 +94,16 @@ fn build(input: &Input) -> Result<Plan, InputError> {
     let (design, coil) = design(input, atmosphere.value, condensing, subcooling, &circuit)?;
     let need = pressure_need(input, atmosphere.value, &circuit, &line)?;
     check_room_above(input, need.condensing, line.highest)?;
+    check_compressor_highest(input, need.condensing)?;
 
+    check_modulated(input)?;
     let actuator = actuator(input)?;
     let need_point = (need.pressure.value, need.condensing);
     let range = Range::new(input, need_point, design.condensing.value)
         .map_err(at(Field::ThrottlingRange))?;
     let (low, full) = (range.low, range.full);
     let cold = air::density(atmosphere.value, input.outdoor_low);
-    let settings = settings::sheet(input, range, &actuator, cold);
+    let mut settings = settings::sheet(input, range, &actuator, cold, &design);
 
     let model = Model {
         refrigerant: refrigerant.clone(),
@@ -118,9 +122,18 @@ fn build(input: &Input) -> Result<Plan, InputError> {
         full_speed: (full.pressure, full.condensing),
         idle_airflow: input.idle_airflow.value,
         stops: input.below_minimum.value == BelowMinimum::Stops,
+        bearing: input.bearing.value,
+        envelope: envelope(input),
         stages: stages(input.fans.value),
+        mixed: mixed(input, low.condensing, full.condensing),
         fan_power: design.fan_power.value,
     };
+    settings
+        .notes
+        .extend(input.compressor_highest.and_then(|highest| {
+            let from = model.warmest_outdoor(highest)?;
+            Some(SettingsNote::AboveEnvelope { from, highest })
+        }));
     let hold = hold_limits(&model, 1.0);
     let lowest_load =
         (input.lowest_load.value < 1.0).then(|| hold_limits(&model, input.lowest_load.value));
@@ -145,6 +158,57 @@ fn build(input: &Input) -> Result<Plan, InputError> {
         cautions: verdict::cautions(refrigerant, input.motor.value),
         model,
     })
+}
+
+/// The compressor's limits of condensing temperature, as far as they are entered.
+fn envelope(input: &Input) -> Option<Envelope> {
+    let highest = input.compressor_highest?;
+    let limits = Limits::new((None, None), (input.compressor_lowest, Some(highest)));
+    limits.ok().map(Envelope::Limits)
+}
+
+/// The compressor must be allowed to condense where the system needs to, and through the narrowest throttling range.
+fn check_compressor_highest(
+    input: &Input,
+    need: ThermodynamicTemperature,
+) -> Result<(), InputError> {
+    let lowest = need + TemperatureInterval::new::<kelvin_interval>(NARROWEST_RANGE);
+    match input.compressor_highest {
+        Some(highest) if highest < lowest => Err(InputError {
+            field: Field::CompressorHighest,
+            problem: Problem::HighestBelowNeed { lowest },
+        }),
+        _ => Ok(()),
+    }
+}
+
+/// The speed controller cannot move more fans than there are.
+fn check_modulated(input: &Input) -> Result<(), InputError> {
+    let fans = input.fans.value;
+    if input.modulated() <= fans {
+        return Ok(());
+    }
+    Err(InputError {
+        field: Field::ModulatedFans,
+        problem: Problem::OutOfRange {
+            low: Quantity::Count(1),
+            high: Quantity::Count(fans),
+        },
+    })
+}
+
+/// The bank, where the speed controller does not move all its fans.
+fn mixed(
+    input: &Input,
+    off_below: ThermodynamicTemperature,
+    on_above: ThermodynamicTemperature,
+) -> Option<MixedBank> {
+    let modulated = input.modulated();
+    let fixed = input.fans.value.checked_sub(modulated)?;
+    if fixed == 0 {
+        return None;
+    }
+    MixedBank::new((fixed, modulated), off_below, on_above).ok()
 }
 
 /// Airflow with one of some like fans running, two, and so on, over that of all: fans on one open space, without shutters.

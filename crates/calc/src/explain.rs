@@ -70,7 +70,7 @@ pub enum Quantity {
     Ratio(f64),
     /// Height above sea level, or the length of a line.
     Elevation(Length),
-    /// Inside diameter of a pipe.
+    /// Inside diameter of a pipe, or the diameter of a fan.
     Bore(Length),
     /// Electric current.
     Current(ElectricCurrent),
@@ -274,10 +274,23 @@ rules! {
     /// Lowest voltage that keeps the lowest speed.
     MinimumOutput { "minimum-output", "u² · 2 · T_b / (s/s_b + s_b/s) = T_n · (n / n_n)² · ρ/ρ_n",
         "Kloss's equation with torque by voltage squared, against a square-law fan load" }
+    /// Speed at the lowest voltage that keeps a fan turning.
+    StallSpeed { "stall-speed", "u² · 2 · T_b / (s/s_b + s_b/s) = T_n · (n / n_n)² · ρ/ρ_n",
+        "Kloss's equation with torque by voltage squared, against a square-law fan load" }
+    /// Lowest voltage that keeps a fan turning in the cold.
+    StallOutput { "stall-output", "u² = min_s((T_n · (n / n_n)² · ρ/ρ_n + f) · (s/s_b + s_b/s) / (2 · T_b))",
+        "Kloss's equation: pull-out of a fan drive on a reduced voltage; friction in the cold is common practice" }
+    /// Lowest control voltage of a motor with its own electronics.
+    MinimumSignalVolts { "minimum-signal-volts", "U = 10 V · n / n_full", "Common practice, no published source" }
+    /// Lowest pulse width of a motor with its own electronics.
+    MinimumSignalDuty { "minimum-signal-duty", "y = n / n_full", "Common practice, no published source" }
+    /// Lowest frequency of a drive.
+    LowestFrequency { "lowest-frequency", "f = k · f_n", "Common practice, no published source" }
     /// Lowest control signal where the drive sets the speed itself.
     MinimumSignal { "minimum-signal", "y = n / n_full", "Common practice, no published source" }
     /// Time at full output at a start from rest.
-    StartBoost { "start-boost", "t = t(bearing)", "Common practice, no published source" }
+    StartBoost { "start-boost", "t = max(t_b, 1.5 · t_s);  t_s = ∫ J · dω / (T − T_air − T_wind − f · T_n);  J = 0.56 · D⁵ + 0.003 · P",
+        "Electrical machine textbooks: run-up of a drive; inertia, friction and reserve are common practice" }
     /// Cut-in and cut-out of an on/off fan.
     OnOffPoints { "on-off-points", "p_off = p_need;  p_on = p_dew(T_need + ΔT)", "Common practice, no published source" }
     /// Hold limit.

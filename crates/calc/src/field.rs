@@ -58,6 +58,8 @@ fields! {
     Evaporating = "evaporating",
     /// Number of condenser fans.
     Fans = "fans",
+    /// Number of those fans that the speed controller moves.
+    ModulatedFans = "modulated_fans",
     /// Airflow of all fans at full speed.
     Airflow = "airflow",
     /// Supply frequency.
@@ -72,6 +74,8 @@ fields! {
     ThrottlingRange = "throttling_range",
     /// Lowest condensing temperature allowed for the compressor.
     CompressorLowest = "compressor_lowest",
+    /// Highest condensing temperature allowed for the compressor.
+    CompressorHighest = "compressor_highest",
     /// Share of the full airflow with the fans off.
     IdleAirflow = "idle_airflow",
     /// Temperature of the air that comes back to the evaporator.
@@ -147,10 +151,11 @@ impl Field {
             Field::KnownOutdoor => temperature(-40.0, 55.0),
             Field::Evaporating => temperature(-50.0, 20.0),
             Field::CompressorLowest => temperature(-40.0, 60.0),
+            Field::CompressorHighest => temperature(0.0, 100.0),
             Field::OverAmbient => difference(2.0, 40.0),
             Field::ThrottlingRange => difference(2.0, 20.0),
             Field::Subcooling => difference(0.5, 30.0),
-            Field::Fans => (Quantity::Count(1), Quantity::Count(32)),
+            Field::Fans | Field::ModulatedFans => (Quantity::Count(1), Quantity::Count(32)),
             Field::Voltage => (
                 Quantity::Voltage(ElectricPotential::new::<volt>(100.0)),
                 Quantity::Voltage(ElectricPotential::new::<volt>(600.0)),

@@ -171,8 +171,10 @@ pub struct Input {
     pub known_outdoor: Given<ThermodynamicTemperature>,
     /// Airflow of all fans at full speed; where not entered, a usual condenser's is worked out.
     pub airflow: Option<VolumeRate>,
-    /// Number of condenser fans, all moved alike.
+    /// Number of condenser fans, all alike.
     pub fans: Given<u32>,
+    /// Number of those that the speed controller moves, where not all: pressure switches stage the rest.
+    pub modulated_fans: Option<u32>,
     /// Kind of fan motor.
     pub motor: Given<MotorKind>,
     /// Bearing of the fan motor.
@@ -187,6 +189,8 @@ pub struct Input {
     pub metering: Given<Metering>,
     /// Lowest condensing temperature that the compressor's maker allows, where known.
     pub compressor_lowest: Option<ThermodynamicTemperature>,
+    /// Highest condensing temperature that the compressor's maker allows, where known.
+    pub compressor_highest: Option<ThermodynamicTemperature>,
     /// Lowest outdoor temperature that the site sees.
     pub outdoor_low: ThermodynamicTemperature,
     /// Height of the site above sea level.
@@ -256,6 +260,7 @@ impl Input {
             known_outdoor: Given::assumed(usual::known_outdoor()),
             airflow: None,
             fans: Given::assumed(1),
+            modulated_fans: None,
             motor: Given::assumed(MotorKind::PermanentSplitCapacitor),
             bearing: Given::assumed(Bearing::Ball),
             voltage: Given::assumed(ElectricPotential::new::<volt>(230.0)),
@@ -263,6 +268,7 @@ impl Input {
             rated_speed: Given::assumed(usual::rated_speed(frequency)),
             metering: Given::assumed(Metering::TxvConventional),
             compressor_lowest: None,
+            compressor_highest: None,
             outdoor_low: essentials.outdoor_low,
             elevation: Given::assumed(Length::new::<meter>(0.0)),
             sensing: Given::assumed(usual::sensing(&essentials.refrigerant)),
@@ -294,6 +300,11 @@ impl Input {
 }
 
 impl Input {
+    /// Number of fans that the speed controller moves.
+    pub fn modulated(&self) -> u32 {
+        self.modulated_fans.unwrap_or(self.fans.value)
+    }
+
     /// Every field whose value lies outside [`Field::range`].
     pub fn out_of_range(&self) -> Vec<InputError> {
         let (load_field, load) = match self.load {
@@ -319,6 +330,10 @@ impl Input {
                 self.compressor_lowest.map(Quantity::Temperature),
             ),
             (
+                Field::CompressorHighest,
+                self.compressor_highest.map(Quantity::Temperature),
+            ),
+            (
                 Field::OverAmbient,
                 Some(Quantity::Difference(self.over_ambient.value)),
             ),
@@ -327,6 +342,10 @@ impl Input {
                 Some(Quantity::Difference(self.throttling_range.value)),
             ),
             (Field::Fans, Some(Quantity::Count(self.fans.value))),
+            (
+                Field::ModulatedFans,
+                self.modulated_fans.map(Quantity::Count),
+            ),
             (Field::Voltage, Some(Quantity::Voltage(self.voltage.value))),
             (
                 Field::Frequency,

@@ -12,9 +12,15 @@ use uom::si::thermodynamic_temperature::kelvin;
 use winterset_refrigerant::Refrigerant;
 
 use crate::air;
+use crate::compressor::{
+    self,
+    envelope::{Envelope, Exit, Place, Side},
+};
 use crate::controller::{Proportional, coil_temperature};
 use crate::fan;
-use crate::motor::InductionMotor;
+use crate::input::Bearing;
+use crate::mixed_bank::MixedBank;
+use crate::motor::{Friction, InductionMotor};
 use crate::phase_cut;
 use crate::plan::{Condition, Cycle, Method, Output, Point, Zones};
 use crate::problem::Problem;
@@ -82,6 +88,24 @@ impl Actuator {
         }
     }
 
+    /// Whether the motor would not keep its fan turning on a share of full output, in air of this density and temperature.
+    fn stalls(
+        &self,
+        output: f64,
+        density: MassDensity,
+        bearing: Bearing,
+        outdoor: ThermodynamicTemperature,
+    ) -> bool {
+        let Actuator::Voltage(motor, _) = self else {
+            return false;
+        };
+        // The models of bearings end at the coldest that a site can have; below that they say no more.
+        let keeps = Friction::usual(bearing, outdoor)
+            .and_then(|friction| motor.keeps_running(Self::density_ratio(density), friction));
+        // At the minimum output itself rounding must not decide.
+        keeps.is_ok_and(|keeps| output < keeps * (1.0 - 1e-9)) || output <= 0.0
+    }
+
     /// Electrical power at a share of full speed over that at full speed in standard air.
     ///
     /// Shaft power goes with the cube of speed; a motor that is slowed by its voltage pays the slip on top.
@@ -138,8 +162,14 @@ pub(crate) struct Model {
     pub(crate) idle_airflow: f64,
     /// Whether the speed controller stops the fans below its minimum output.
     pub(crate) stops: bool,
+    /// Bearing of the fan motors.
+    pub(crate) bearing: Bearing,
+    /// Where the compressor's maker lets it run, as far as that is known.
+    pub(crate) envelope: Option<Envelope>,
     /// Share of the full airflow with one fan running, two, and so on to all.
     pub(crate) stages: Vec<f64>,
+    /// The bank, where the speed controller does not move all fans.
+    pub(crate) mixed: Option<MixedBank>,
     /// Electrical power of all fans at full speed in standard air.
     pub(crate) fan_power: Power,
 }
@@ -176,6 +206,34 @@ impl Model {
             fraction,
             airflow: self.driven(fraction, idle),
             power: self.fan_power * self.actuator.power_share(fraction, self.density(outdoor)),
+        }
+    }
+
+    /// Number of fans that the speed controller does not move.
+    fn fixed(&self) -> usize {
+        self.mixed.as_ref().map_or(0, MixedBank::fixed)
+    }
+
+    /// The controller's fans at a share of full speed beside so many fixed ones that run.
+    fn controlled(
+        &self,
+        outdoor: ThermodynamicTemperature,
+        running: usize,
+        fraction: f64,
+        idle: f64,
+    ) -> Moved {
+        let Some(mixed) = &self.mixed else {
+            return self.slowed(outdoor, fraction, idle);
+        };
+        let (fixed, modulated) = mixed.shares(running);
+        let power = |fraction| {
+            let density = self.density(outdoor);
+            self.actuator.power_share(fraction, density)
+        };
+        Moved {
+            fraction: fixed + modulated * fraction,
+            airflow: self.driven(mixed.airflow(running, fraction), idle),
+            power: self.fan_power * (fixed * power(1.0) + modulated * power(fraction)),
         }
     }
 
@@ -245,13 +303,14 @@ impl Model {
     fn least(&self, method: Method, outdoor: ThermodynamicTemperature) -> (Moved, f64) {
         let idle = self.idle(method);
         let slowed = |fraction| self.slowed(outdoor, fraction, idle);
+        let slowest = || self.controlled(outdoor, 0, self.slowest(outdoor), idle);
         match method {
             Method::FullFan => (slowed(1.0), 1.0),
             Method::OnOff => (slowed(0.0), 1.0),
             Method::Staged => (self.staged_air(outdoor, 1), 1.0),
-            Method::SpeedControl | Method::SpeedWithBaffle => (slowed(self.slowest(outdoor)), 1.0),
+            Method::SpeedControl | Method::SpeedWithBaffle => (slowest(), 1.0),
             Method::Flooding => (slowed(1.0), 1.0 - MOST_FLOODED),
-            Method::SpeedWithFlooding => (slowed(self.slowest(outdoor)), 1.0 - MOST_FLOODED),
+            Method::SpeedWithFlooding => (slowest(), 1.0 - MOST_FLOODED),
         }
     }
 
@@ -433,7 +492,8 @@ impl Model {
         point
     }
 
-    /// All fans slowed by the controller, with or without a flooding valve for what the least speed leaves.
+    /// Fans slowed by the controller, with or without a flooding valve for what the least speed leaves. Where it does not move all fans, as many
+    /// of the rest run as leave head pressure above the need.
     fn modulated(
         &self,
         outdoor: ThermodynamicTemperature,
@@ -442,47 +502,77 @@ impl Model {
     ) -> Result<Point, Problem> {
         let density = self.density(outdoor);
         let minimum = self.controller.minimum;
-        let moved = |output: f64| self.slowed(outdoor, self.speed_fraction(output, density), idle);
-        let (output, mut point) = if !self.stays(outdoor, &moved(minimum), 1.0, self.need.1) {
-            let least = moved(minimum);
-            let off = self.slowed(outdoor, 0.0, idle);
-            let point = if self.stops && self.stays(outdoor, &off, 1.0, self.need.1) {
-                self.stopping(outdoor, off, least)?
-            } else if floods {
-                self.flooded(outdoor, if self.stops { off } else { least })?
-            } else {
-                self.steady(outdoor, if self.stops { off } else { least }, 1.0)?
-            };
-            (minimum, point)
-        } else if self.stays(outdoor, &moved(1.0), 1.0, self.full_speed.1) {
-            (1.0, self.steady(outdoor, moved(1.0), 1.0)?)
-        } else {
-            // A warmer condenser asks for more output, which takes less of the coil.
-            let spare = |condensing: f64| {
+        let moved = |running: usize, output: f64| {
+            let fraction = self.speed_fraction(output, density);
+            self.controlled(outdoor, running, fraction, idle)
+        };
+        let fixed = self.fixed();
+        let stays = |running| self.stays(outdoor, &moved(running, minimum), 1.0, self.need.1);
+        let (output, mut point) = match (0..=fixed).rev().find(|running| stays(*running)) {
+            None => (
+                minimum,
+                self.at_least(outdoor, moved(0, minimum), idle, floods)?,
+            ),
+            Some(running) if self.stays(outdoor, &moved(running, 1.0), 1.0, self.full_speed.1) => {
+                if running == fixed {
+                    (1.0, self.steady(outdoor, moved(running, 1.0), 1.0)?)
+                } else {
+                    // One more fixed fan cools too much, one less too little: it goes on and off.
+                    let steps = (moved(running, 1.0), moved(running + 1, minimum));
+                    let point = self.cycling(outdoor, steps, self.full_speed);
+                    let found = self.line.at(point.condensing.get::<kelvin>());
+                    (self.asked_output(&found), point)
+                }
+            }
+            Some(on) => {
+                // A warmer condenser asks for more output, which takes less of the coil.
+                let spare = |condensing: f64| {
+                    let running = self.line.at(condensing);
+                    let air = self.air(outdoor, moved(on, self.asked_output(&running)).airflow);
+                    1.0 / air.taken(condensing, &running) - 1.0
+                };
+                let condensing = bracketed(
+                    self.need.1.get::<kelvin>(),
+                    self.full_speed.1.get::<kelvin>(),
+                    spare,
+                );
                 let running = self.line.at(condensing);
                 let output = self.asked_output(&running);
-                let fraction = self.speed_fraction(output, density);
-                let air = self.air(outdoor, self.driven(fraction, idle));
-                1.0 / air.taken(condensing, &running) - 1.0
-            };
-            let condensing = bracketed(
-                self.need.1.get::<kelvin>(),
-                self.full_speed.1.get::<kelvin>(),
-                spare,
-            );
-            let running = self.line.at(condensing);
-            let output = self.asked_output(&running);
-            (
-                output,
-                self.running(outdoor, condensing, &running, moved(output)),
-            )
+                (
+                    output,
+                    self.running(outdoor, condensing, &running, moved(on, output)),
+                )
+            }
         };
         let speed = self.actuator.speed(output, density);
         point.output = Some(self.actuator.output(output, speed));
-        if speed.value <= 0.0 {
+        // A fan that its controller stops, or a compressor that stands, is no fan that stalls.
+        let turns =
+            point.cycle.is_some() && point.swing.is_none() && point.fan_speed_fraction > 0.0;
+        let stalls = |output| self.actuator.stalls(output, density, self.bearing, outdoor);
+        if turns && stalls(output) {
             point.condition = Condition::StalledFan;
         }
         Ok(point)
+    }
+
+    /// Where even minimum output cools too much.
+    fn at_least(
+        &self,
+        outdoor: ThermodynamicTemperature,
+        least: Moved,
+        idle: f64,
+        floods: bool,
+    ) -> Result<Point, Problem> {
+        let off = self.slowed(outdoor, 0.0, idle);
+        let left = if self.stops { off } else { least };
+        if self.stops && self.stays(outdoor, &off, 1.0, self.need.1) {
+            self.stopping(outdoor, off, least)
+        } else if floods {
+            self.flooded(outdoor, left)
+        } else {
+            self.steady(outdoor, left, 1.0)
+        }
     }
 
     /// Fans that stop at the need and start again a little above, at minimum output.
@@ -536,7 +626,9 @@ impl Model {
             output: None,
             swing: None,
             starts: None,
-            condition: if holds {
+            condition: if holds && self.is_above_envelope(condensing, running) {
+                Condition::AboveEnvelope
+            } else if holds {
                 Condition::Holds
             } else if condensing < self.line.knee {
                 Condition::Starved
@@ -545,6 +637,47 @@ impl Model {
             },
             holds,
         }
+    }
+
+    fn is_above_envelope(&self, condensing: f64, running: &Running) -> bool {
+        let Some(envelope) = &self.envelope else {
+            return false;
+        };
+        let place = envelope.place(compressor::Point {
+            evaporating: temperature(running.evaporating),
+            condensing: temperature(condensing),
+        });
+        matches!(
+            place,
+            Ok(Place::Outside {
+                condensing: Some(Exit {
+                    side: Side::CondensingTooHigh,
+                    ..
+                }),
+                ..
+            })
+        )
+    }
+
+    /// Outdoor temperature above which even all fans at full speed condense above a temperature; `None` where that is warmer than the system
+    /// is worked out for.
+    pub(crate) fn warmest_outdoor(
+        &self,
+        condensing: ThermodynamicTemperature,
+    ) -> Option<ThermodynamicTemperature> {
+        let highest = condensing.get::<kelvin>();
+        if highest > self.line.highest || highest < self.line.knee {
+            return None;
+        }
+        let running = self.line.at(highest);
+        let outdoor = bracketed(COLDEST, highest, |outdoor| {
+            let full = self.slowed(temperature(outdoor), 1.0, self.idle_airflow);
+            1.0 - 1.0
+                / self
+                    .air(temperature(outdoor), full.airflow)
+                    .taken(highest, &running)
+        });
+        Some(temperature(outdoor))
     }
 
     /// The compressor stands, and the condenser is as cold as the air.

@@ -3,9 +3,10 @@
 //! Every part comes with the values that decide whether one off the shelf fits: kind of output and current of a controller, points of a pressure switch, setting of a
 //! flooding valve. Nothing is worked out here but currents; the values come from the plan and its side calculations.
 //!
-//! A controller whose output feeds the motors carries their full-load currents together, times a reserve; one that only gives them a signal carries none.
+//! A controller whose output feeds the motors carries their full-load currents together, with a reserve on the largest, as [`crate::motor::Loading`] counts them; one that only gives them a
+//! signal carries none.
 //!
-//! Source: which kind of output a motor takes is common practice, no published source (see [`crate::motor`]); reserve on full-load current in the manner of
+//! Source: which kind of output a motor takes is common practice, no published source (see [`crate::motor`]); reserve on the largest full-load current in the manner of
 //! NFPA 70 (National Electrical Code) article 430 (from memory).
 
 use uom::si::electric_current::ampere;
@@ -41,7 +42,7 @@ pub struct Facts {
     pub new_motor: Option<MotorKind>,
     /// Full-load current of one fan motor, the new one where it is changed: 0.01 to 200 A.
     pub full_load: ElectricCurrent,
-    /// Rated current over full-load current: 1 to 3, usually [`USUAL_RESERVE`].
+    /// Rated current over full-load current of one motor, which counts for the largest of several: 1 to 3, usually [`USUAL_RESERVE`].
     pub reserve: f64,
     /// Supply voltage, r.m.s.: 12 to 1000 V.
     pub supply: ElectricPotential,
@@ -67,7 +68,14 @@ pub enum FanControl {
     /// By pressure switches, each its own group: 1 to 32 groups. Fans in none of them run on.
     Switched(Vec<Group>),
     /// By a speed controller.
-    Slowed(Sensed),
+    Slowed {
+        /// How many fans it moves: from 1 to all.
+        fans: u32,
+        /// What it senses.
+        input: Sensed,
+        /// Fans beside them on pressure switches, each its own group.
+        rest: Vec<Group>,
+    },
 }
 
 /// Fans on one pressure switch.
@@ -199,6 +207,8 @@ pub enum Part {
 pub enum Fact {
     /// Number of fans.
     Fans,
+    /// Number of fans that a speed controller moves.
+    SlowedFans,
     /// Full-load current of a motor, A.
     FullLoad,
     /// Rated over full-load current.
@@ -284,7 +294,12 @@ impl Facts {
         match &self.fan_control {
             FanControl::FullSpeed => {}
             FanControl::Switched(groups) => parts.extend(self.switches(groups)?),
-            FanControl::Slowed(input) => parts.push(self.controller(*input)?),
+            FanControl::Slowed { fans, input, rest } => {
+                parts.push(self.controller(*fans, *input)?);
+                if !rest.is_empty() {
+                    parts.extend(self.switches(rest)?);
+                }
+            }
         }
         if self.baffle {
             parts.push(Part::WindBaffle);
@@ -320,16 +335,22 @@ impl Facts {
     }
 
     fn current(&self, fans: u32) -> ElectricCurrent {
-        self.full_load * f64::from(fans) * self.reserve
+        let others = f64::from(fans.saturating_sub(1));
+        self.full_load * (others + self.reserve)
     }
 
-    fn controller(&self, input: Sensed) -> Result<Part, PartsError> {
+    fn controller(&self, fans: u32, input: Sensed) -> Result<Part, PartsError> {
         input.check()?;
+        inside(
+            Fact::SlowedFans,
+            f64::from(fans),
+            (1.0, f64::from(self.fans)),
+        )?;
         let output = output_for(self.new_motor.unwrap_or(self.motor));
         let feeds = output != OutputKind::Signal;
         Ok(Part::Controller {
             output,
-            current: feeds.then(|| self.current(self.fans)),
+            current: feeds.then(|| self.current(fans)),
             supply: self.supply,
             input,
         })
@@ -489,7 +510,11 @@ mod tests {
         let facts = Facts {
             motor,
             new_motor,
-            fan_control: FanControl::Slowed(coil()),
+            fan_control: FanControl::Slowed {
+                fans: 4,
+                input: coil(),
+                rest: Vec::new(),
+            },
             ..facts()
         };
         facts.parts().unwrap()
@@ -500,10 +525,10 @@ mod tests {
         assert_eq!(facts().parts().unwrap(), []);
     }
 
-    /// By hand: 4 motors of 2 A with a quarter of reserve.
+    /// NFPA 70 article 430.24 (from memory): 3 x 2 A + 1.25 x 2 A = 8.5 A.
     #[test]
     fn a_controller_fits_the_motor() {
-        let rated = Some(ElectricCurrent::new::<ampere>(10.0));
+        let rated = Some(ElectricCurrent::new::<ampere>(8.5));
         for (motor, kind, amps) in [
             (
                 MotorKind::PermanentSplitCapacitor,
@@ -581,7 +606,7 @@ mod tests {
         );
         assert!(matches!(
             parts[1],
-            Part::Contactor { group: 1, current, .. } if current == ElectricCurrent::new::<ampere>(5.0)
+            Part::Contactor { group: 1, current, .. } if current == ElectricCurrent::new::<ampere>(4.5)
         ));
         assert_eq!(
             ask(&[group(1, 1100.0, 1100.0)]),
@@ -660,7 +685,11 @@ mod tests {
     fn facts_that_no_system_has() {
         let wrong = |change: fn(&mut Facts)| {
             let mut facts = facts();
-            facts.fan_control = FanControl::Slowed(coil());
+            facts.fan_control = FanControl::Slowed {
+                fans: 4,
+                input: coil(),
+                rest: Vec::new(),
+            };
             change(&mut facts);
             facts.parts().unwrap_err()
         };
@@ -674,10 +703,14 @@ mod tests {
             assert!(matches!(error, PartsError::OutOfRange { .. }));
         }
         let reversed = wrong(|facts| {
-            facts.fan_control = FanControl::Slowed(Sensed::Pressure {
-                lowest: Pressure::new::<kilopascal>(900.0),
-                highest: Pressure::new::<kilopascal>(900.0),
-            });
+            facts.fan_control = FanControl::Slowed {
+                fans: 4,
+                input: Sensed::Pressure {
+                    lowest: Pressure::new::<kilopascal>(900.0),
+                    highest: Pressure::new::<kilopascal>(900.0),
+                },
+                rest: Vec::new(),
+            };
         });
         assert!(matches!(reversed, PartsError::Reversed { .. }));
     }

@@ -250,8 +250,11 @@ pub enum Condition {
     Starved,
     /// The low-pressure cut-out stops the compressor.
     LowPressureTrip,
-    /// The voltage is too low for the motor to turn its fan.
+    /// The voltage is too low for the motor to keep its fan turning in this cold: it stops and starts, and head pressure is no lower than with
+    /// a fan that turns.
     StalledFan,
+    /// The compressor condenses above what its maker allows.
+    AboveEnvelope,
 }
 
 impl Condition {
@@ -263,6 +266,7 @@ impl Condition {
             Condition::Starved => "starved",
             Condition::LowPressureTrip => "low_pressure_trip",
             Condition::StalledFan => "stalled_fan",
+            Condition::AboveEnvelope => "above_envelope",
         }
     }
 }

@@ -30,6 +30,12 @@ pub enum Problem {
         /// The highest condensing temperature of this system.
         highest: ThermodynamicTemperature,
     },
+    /// The compressor's highest condensing temperature leaves no room above what the system needs.
+    #[error("highest condensing temperature below {lowest:?}")]
+    HighestBelowNeed {
+        /// The lowest that would do.
+        lowest: ThermodynamicTemperature,
+    },
     /// One stage of compression does not lift from the evaporating to the condensing temperature.
     #[error("more than one stage of compression lifts")]
     LiftTooHigh,

@@ -1,13 +1,28 @@
 //! Usual values, which stand in where nobody has answered. Common practice, no published source.
 
 use uom::si::angular_velocity::revolution_per_minute;
-use uom::si::f64::{AngularVelocity, Frequency, TemperatureInterval, ThermodynamicTemperature};
+use uom::si::f64::{
+    AngularVelocity, Frequency, Length, Power, Pressure, TemperatureInterval,
+    ThermodynamicTemperature, VolumeRate,
+};
 use uom::si::frequency::hertz;
+use uom::si::length::meter;
+use uom::si::power::watt;
+use uom::si::pressure::pascal;
 use uom::si::temperature_interval::kelvin as kelvin_interval;
 use uom::si::thermodynamic_temperature::degree_celsius;
 use winterset_refrigerant::Refrigerant;
 
 use crate::input::{Duty, Sensing};
+
+/// Speed of the air through a condenser fan, m/s.
+const FAN_AIR_SPEED: f64 = 7.0;
+
+/// Fastest that the tips of a condenser fan move, m/s: faster ones are too loud.
+const TIP_SPEED: f64 = 45.0;
+
+/// Shaft power over electrical power of a small fan motor.
+const MOTOR_EFFICIENCY: f64 = 0.6;
 
 fn celsius(degrees: f64) -> ThermodynamicTemperature {
     ThermodynamicTemperature::new::<degree_celsius>(degrees)
@@ -73,4 +88,21 @@ pub fn sensing(refrigerant: &Refrigerant) -> Sensing {
         Ok(glide) if glide.get::<kelvin_interval>() > 2.0 => Sensing::LiquidPressure,
         _ => Sensing::CoilTemperature,
     }
+}
+
+/// Diameter of a condenser fan by its airflow at full speed: air at 7 m/s, and tips no faster than 45 m/s at the nameplate speed; 0.1 to 2 m.
+pub fn fan_diameter(airflow: VolumeRate, rated: AngularVelocity) -> Length {
+    let by_air = (4.0 * airflow.value / (std::f64::consts::PI * FAN_AIR_SPEED)).sqrt();
+    let by_tips = 2.0 * TIP_SPEED / rated.value;
+    Length::new::<meter>(by_air.min(by_tips).clamp(0.1, 2.0))
+}
+
+/// Shaft power of a fan motor by its electrical power: six tenths of it; 1 W to 50 kW.
+pub fn shaft_power(electrical: Power) -> Power {
+    Power::new::<watt>((MOTOR_EFFICIENCY * electrical.get::<watt>()).clamp(1.0, 50_000.0))
+}
+
+/// Pressure drop of a condenser coil at full airflow in standard air: 60 Pa.
+pub fn coil_drop() -> Pressure {
+    Pressure::new::<pascal>(60.0)
 }

@@ -9,7 +9,10 @@ use uom::si::f64::{ThermodynamicTemperature, VolumeRate};
 use uom::si::thermodynamic_temperature::kelvin;
 use uom::si::volume_rate::cubic_meter_per_second;
 use winterset_calc::input::{Bearing, Metering};
-use winterset_calc::{Condition, Field, Given, Input, Method, Plan, Point, Problem, Verdict, plan};
+use winterset_calc::parts_list::Part;
+use winterset_calc::{
+    Condition, Field, Given, Input, Method, Plan, Point, Problem, Quantity, Verdict, plan,
+};
 
 fn outdoors() -> Vec<ThermodynamicTemperature> {
     (-4..=3)
@@ -98,7 +101,10 @@ proptest! {
         let Ok(made) = plan(&input) else { return Ok(()) };
         for pair in points(&made, Method::SpeedControl).windows(2) {
             let (cold, warm) = (pair[0].output.unwrap(), pair[1].output.unwrap());
-            prop_assert!(cold.fraction <= warm.fraction + 1e-9);
+            // As fixed fans go off beside them, the modulated ones speed up again; together they move no more air.
+            let all = input.modulated_fans == Some(input.fans.value);
+            prop_assert!(!all || cold.fraction <= warm.fraction + 1e-9);
+            prop_assert!(pair[0].airflow <= pair[1].airflow * (1.0 + 1e-9));
         }
     }
 
@@ -141,6 +147,18 @@ proptest! {
         let with = |bearing| plan(&Input { bearing: Given::entered(bearing), ..input.clone() });
         let (Ok(ball), Ok(sleeve)) = (with(Bearing::Ball), with(Bearing::Sleeve)) else { return Ok(()) };
         prop_assert!(sleeve.hold.of(Method::SpeedControl).value >= ball.hold.of(Method::SpeedControl).value - interval(1e-6));
+    }
+
+    #[test]
+    fn fewer_modulated_fans_never_raise_the_hold_limit(input in plausible(), fewer in 1_u32..6) {
+        let with = |modulated| plan(&Input { modulated_fans: modulated, ..input.clone() });
+        let (Ok(all), Ok(some)) = (with(None), with(Some(fewer.min(input.fans.value)))) else { return Ok(()) };
+        // The fixed ones stand at the limit, and let air pass back.
+        prop_assert!(some.hold.of(Method::SpeedControl).value <= all.hold.of(Method::SpeedControl).value + interval(1e-6));
+        // What moves no fan by its controller does not know of it.
+        for method in [Method::FullFan, Method::OnOff, Method::Staged, Method::Flooding] {
+            prop_assert_eq!(some.hold.of(method).value, all.hold.of(method).value);
+        }
     }
 
     #[test]
@@ -242,4 +260,61 @@ fn too_little_air_names_the_least_that_would_do() {
         ..input
     };
     assert!(plan(&enough).is_ok());
+}
+
+#[test]
+fn all_fans_entered_as_modulated_are_what_is_assumed() {
+    let with = |modulated| {
+        let input = Input {
+            fans: Given::entered(3),
+            modulated_fans: modulated,
+            ..usual("R-410A")
+        };
+        plan(&input)
+    };
+    let (all, assumed) = (with(Some(3)).unwrap(), with(None).unwrap());
+    for outdoor in outdoors() {
+        assert_eq!(all.at(outdoor).ok(), assumed.at(outdoor).ok());
+    }
+    let errors = with(Some(4)).unwrap_err();
+    assert_eq!(errors[0].field, Field::ModulatedFans);
+    assert!(matches!(
+        errors[0].problem,
+        Problem::OutOfRange {
+            high: Quantity::Count(3),
+            ..
+        }
+    ));
+}
+
+/// One of three fans is slowed: it goes down to its least before the first fixed one goes off, and is faster after that.
+#[test]
+fn fixed_fans_go_off_one_after_another() {
+    let input = Input {
+        fans: Given::entered(3),
+        modulated_fans: Some(1),
+        ..usual("R-410A")
+    };
+    let made = plan(&input).unwrap();
+    let mut running: Vec<u32> = (-20..=35)
+        .filter_map(|degrees| {
+            let point = made
+                .point(Method::SpeedControl, celsius(f64::from(degrees)))
+                .ok()?;
+            let own = point.output?.speed / made.settings.drive.lowest_speed().value;
+            assert!(own.value > 0.99);
+            point.swing.is_none().then_some(())?;
+            // A fixed fan is a third of all; what is left over is the modulated one.
+            Some((3.0 * point.fan_speed_fraction - 1e-9).floor() as u32)
+        })
+        .collect();
+    assert!(running.is_sorted(), "{running:?}");
+    running.dedup();
+    assert_eq!(running, [0, 1, 2]);
+    let parts = made.order(Method::SpeedControl).unwrap();
+    let switches = parts
+        .iter()
+        .filter(|part| matches!(part, Part::PressureSwitch { .. }));
+    assert_eq!(switches.count(), 2);
+    assert_eq!(made.wanted().motors.len(), 1);
 }

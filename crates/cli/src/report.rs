@@ -131,12 +131,18 @@ impl<'a> Report<'a> {
         self.explained(&settings.throttling_pressure, Quantity::PressureDifference);
         self.explained(&settings.throttling_coil, Quantity::Difference);
         self.explained(settings.drive.minimum_output(), Quantity::Ratio);
-        if let Drive::PhaseCut {
-            minimum_voltage, ..
-        } = &settings.drive
-        {
-            let shown = self.show(Quantity::Voltage(*minimum_voltage));
-            self.row(t.minimum_voltage, &shown, t.minimum_voltage_reason);
+        match &settings.drive {
+            Drive::PhaseCut {
+                minimum_voltage, ..
+            } => {
+                let shown = self.show(Quantity::Voltage(*minimum_voltage));
+                self.row(t.minimum_voltage, &shown, t.minimum_voltage_reason);
+            }
+            Drive::Signal { volts, duty, .. } => {
+                self.explained(volts, Quantity::Voltage);
+                self.explained(duty, Quantity::Ratio);
+            }
+            Drive::Frequency { lowest, .. } => self.explained(lowest, Quantity::Frequency),
         }
         self.explained(settings.drive.lowest_speed(), Quantity::Speed);
         if let Drive::PhaseCut { start_boost, .. } = &settings.drive {

@@ -72,6 +72,18 @@ fn varied() -> Vec<Value> {
     records.push(with("radio-hut", &line));
     records.push(with("flower-cooler", &line[..2]));
     records.push(with("radio-hut", &[("outdoor_low", "20", "C")]));
+    let mixed = [("fans", "3", ""), ("modulated_fans", "1", "")];
+    records.push(with("radio-hut", &mixed));
+    for (motor, low) in [("permanent-split-capacitor", "-25"), ("shaded-pole", "-50")] {
+        let entries = [
+            ("motor", motor, ""),
+            ("bearing", "sleeve", ""),
+            ("rated_speed", "850", "rpm"),
+            ("outdoor_low", low, "C"),
+            ("compressor_highest", "46", "C"),
+        ];
+        records.push(with("radio-hut", &entries));
+    }
     records.push(with(
         "archive-vault",
         &[("outdoor_low", "-30", "C"), ("idle_airflow", "30", "%")],
@@ -106,13 +118,15 @@ fn every_answer_keeps_to_the_schema() {
     }
     // What is held is held in many forms.
     for (key, least) in [
-        ("condition", 4),
-        ("kind", 8),
+        ("condition", 5),
+        ("kind", 10),
         ("reason", 4),
         ("action", 5),
         ("drive", 2),
         ("governing", 2),
         ("part", 6),
+        ("minimum_output_by", 2),
+        ("lowest_speed", 2),
     ] {
         let mut seen = BTreeSet::new();
         answers
@@ -120,6 +134,22 @@ fn every_answer_keeps_to_the_schema() {
             .for_each(|answer| texts_at(answer, key, &mut seen));
         assert!(seen.len() >= least, "{key}: {seen:?}");
     }
+    for wanted in ["minimum_signal_V", "lowest_frequency_Hz", "start_boost_s"] {
+        let has = |answer: &Value| answer["settings"].get(wanted).is_some();
+        assert!(answers.iter().any(has), "{wanted}");
+    }
+    let said = |note: &str| {
+        let of = |answer: &&Value| {
+            answer["settings"]["notes"]
+                .as_array()
+                .unwrap()
+                .contains(&json!(note))
+        };
+        answers.iter().find(of)
+    };
+    assert!(said("will_not_start").is_some());
+    let hot = said("above_envelope").unwrap();
+    assert!(hot["verdict"]["above_envelope_from_K"].is_number());
     for part in ["liquid_line", "evaporator"] {
         let asks = |answer: &Value| answer["pressure_need"]["parts_Pa"].get(part).is_some();
         assert!(answers.iter().any(asks), "{part}");
@@ -177,6 +207,15 @@ fn a_broken_answer_does_not() {
         ("/curves/on_off/0", "swing_Pa", json!([1e6])),
         ("/advice", "order", json!([{ "part": "motor" }])),
         ("/advice", "winter_start", json!({})),
+        ("/advice", "fan_motor", json!({})),
+        ("/advice/fan_motor", "remedies", json!(["pray"])),
+        (
+            "/advice/fan_motor",
+            "start",
+            json!({ "kind": "longer_boost" }),
+        ),
+        ("/settings", "minimum_output_by", json!("weather")),
+        ("/settings", "lowest_frequency_Hz", json!(12)),
         ("/advice/bands/by_field_K", "duty", json!(1)),
         ("/advice/methods/staged", "applies", json!("no")),
         ("/advice/sensor_place", "confirmed", json!(false)),

@@ -109,12 +109,13 @@ pub fn kind_of(field: Field) -> Option<Kind> {
         | Field::KnownOutdoor
         | Field::Evaporating
         | Field::CompressorLowest
+        | Field::CompressorHighest
         | Field::HeatReclaim
         | Field::ReturnAir => Kind::Temperature,
         Field::OverAmbient | Field::ThrottlingRange | Field::SheetSuperheat | Field::Subcooling => {
             Kind::Difference
         }
-        Field::Fans => Kind::Count,
+        Field::Fans | Field::ModulatedFans => Kind::Count,
         Field::Airflow | Field::IndoorAirflow => Kind::Airflow,
         Field::LiquidDiameter => Kind::Bore,
         Field::FullLoad => Kind::Current,
@@ -479,6 +480,7 @@ impl System {
         input.return_air = Given::assumed(usual::return_air(duty.value, input.evaporating.value));
         take!(reader, input.return_air, ReturnAir, Temperature);
         take!(reader, input.fans, Fans, Count);
+        optional!(reader, input.modulated_fans, ModulatedFans, Count);
         optional!(reader, input.airflow, Airflow, Airflow);
         take!(reader, input.frequency, Frequency, Frequency);
         input.rated_speed = Given::assumed(usual::rated_speed(input.frequency.value));
@@ -490,6 +492,12 @@ impl System {
             reader,
             input.compressor_lowest,
             CompressorLowest,
+            Temperature
+        );
+        optional!(
+            reader,
+            input.compressor_highest,
+            CompressorHighest,
             Temperature
         );
         take!(reader, input.idle_airflow, IdleAirflow, Ratio);
@@ -526,7 +534,9 @@ impl System {
             Field::Refrigerant | Field::CoolingCapacity | Field::OutdoorLow => {
                 return Assumed::Nothing;
             }
-            Field::HeatRejected | Field::CompressorLowest => return Assumed::LeftOut,
+            Field::HeatRejected | Field::CompressorLowest | Field::CompressorHighest => {
+                return Assumed::LeftOut;
+            }
             Field::LiquidLength
             | Field::LiquidDiameter
             | Field::HeatReclaim
@@ -591,6 +601,12 @@ impl System {
             Field::Voltage => Assumed::Value(Quantity::Voltage(whole.voltage.value)),
             Field::KnownOutdoor => Assumed::Value(Quantity::Temperature(whole.known_outdoor.value)),
             Field::Fans => Assumed::Value(Quantity::Count(whole.fans.value)),
+            Field::ModulatedFans => {
+                let entered = self
+                    .entry(Field::Fans)
+                    .and_then(|entry| read_quantity(Field::Fans, entry).ok());
+                Assumed::Value(entered.unwrap_or(Quantity::Count(whole.fans.value)))
+            }
             Field::Frequency => Assumed::Value(Quantity::Frequency(whole.frequency.value)),
             Field::RatedSpeed => Assumed::Value(Quantity::Speed(match entered_frequency {
                 Some(Quantity::Frequency(frequency)) => usual::rated_speed(frequency),
@@ -616,6 +632,7 @@ impl System {
             | Field::OutdoorLow
             | Field::HeatRejected
             | Field::CompressorLowest
+            | Field::CompressorHighest
             | Field::Airflow
             | Field::Evaporating
             | Field::OverAmbient

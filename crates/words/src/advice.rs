@@ -22,6 +22,7 @@ pub struct Advice {
     pub sensor_place: &'static str,
     pub place_does: &'static str,
     pub winter_start: &'static str,
+    pub fan_motor: &'static str,
     pub compressor_off: &'static str,
     pub accuracy: &'static str,
     /// A method, and the span of its hold limit to both sides.

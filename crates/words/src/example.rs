@@ -73,10 +73,11 @@ pub(crate) fn usual(field: Field, units: Units) -> Option<(String, String)> {
         Field::OutdoorLow => temperature(-35.0, 0.0),
         Field::KnownOutdoor => temperature(20.0, 38.0),
         Field::Evaporating => temperature(-30.0, 7.0),
+        Field::CompressorHighest => temperature(50.0, 68.0),
         Field::CompressorLowest => temperature(10.0, 30.0),
         Field::OverAmbient => difference(8.0, 17.0),
         Field::ThrottlingRange => difference(4.0, 10.0),
-        Field::Fans => plain("1", "8"),
+        Field::Fans | Field::ModulatedFans => plain("1", "8"),
         Field::Voltage => plain("120", "600 V"),
         Field::RatedSpeed => {
             let symbol = crate::symbol(Unit::Rpm);

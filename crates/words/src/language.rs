@@ -4,7 +4,7 @@ use std::cell::Cell;
 
 use serde::{Deserialize, Serialize};
 use uom::si::f64::Pressure;
-use winterset_calc::advice::ReversingValve;
+use winterset_calc::advice::{FanMotorAdvice, Hottest, Remedy, ReversingValve};
 use winterset_calc::free_cooling::Outcome;
 use winterset_calc::input::{Duty, Sensing};
 use winterset_calc::lever::Change;
@@ -148,6 +148,12 @@ pub trait Words: Sync {
     fn part(&self, part: &parts_list::Part, units: Units, atmosphere: Pressure) -> Ordered;
     /// What a start in the cold asks of the low-pressure switch. `atmosphere` is what gauge pressure stands on.
     fn bypass(&self, outcome: &BypassOutcome, units: Units, atmosphere: Pressure) -> String;
+    /// How a fan starts in the cold.
+    fn fan_start(&self, advice: &FanMotorAdvice, units: Units) -> String;
+    /// Where a fan motor that is slowed by its voltage runs hottest.
+    fn fan_heat(&self, hottest: &Hottest, units: Units) -> String;
+    /// What to do where a fan may not start.
+    fn fan_remedy(&self, remedy: Remedy, advice: &FanMotorAdvice, units: Units) -> String;
     /// Why the usual place of a coil sensor does not do, and what does.
     fn place(&self, reason: &sensor_place::Reason, units: Units) -> String;
     /// Whether outdoor cold would do the job of a system of this duty.

@@ -2,11 +2,12 @@
 
 use uom::si::available_energy::{btu_it_per_pound, kilojoule_per_kilogram};
 use uom::si::energy::kilowatt_hour;
-use uom::si::f64::{AvailableEnergy, Energy, Frequency, Mass, Power, Time, Volume};
+use uom::si::f64::{AvailableEnergy, Energy, Frequency, Mass, Power, Time, Velocity, Volume};
 use uom::si::frequency::cycle_per_hour;
 use uom::si::mass::{kilogram, pound};
 use uom::si::power::watt;
 use uom::si::time::{hour, second};
+use uom::si::velocity::{meter_per_second, mile_per_hour};
 use uom::si::volume::{cubic_foot, liter};
 
 use crate::units::{Shown, TemperatureUnit, Units, decimal, significant};
@@ -70,6 +71,20 @@ impl Units {
     /// How often a fan starts: starts an hour.
     pub fn starts_an_hour(self, starts: Frequency) -> Shown {
         shown(significant(starts.get::<cycle_per_hour>(), 2), "")
+    }
+
+    /// Speed of the wind.
+    pub fn wind(self, speed: Velocity) -> Shown {
+        let (number, unit) = match self.temperature {
+            TemperatureUnit::Fahrenheit => (speed.get::<mile_per_hour>(), "mph"),
+            TemperatureUnit::Celsius => (speed.get::<meter_per_second>(), "m/s"),
+        };
+        shown(significant(number, 2), unit)
+    }
+
+    /// How many times another value one is.
+    pub fn times(self, ratio: f64) -> Shown {
+        shown(significant(ratio, 2), "")
     }
 
     /// Electrical power of a heater, which is rated in watts everywhere.

@@ -4,12 +4,13 @@
 mod common;
 
 use common::{ALL_UNITS, assert_calm, assert_sentence, either, in_every_language, words};
+use uom::si::angular_velocity::revolution_per_minute;
 use uom::si::electric_current::ampere;
 use uom::si::electric_potential::volt;
 use uom::si::energy::kilowatt_hour;
 use uom::si::f64::{
-    ElectricCurrent, ElectricPotential, Energy, Mass, Power, Pressure, TemperatureInterval,
-    ThermodynamicTemperature, Time, Volume,
+    AngularVelocity, ElectricCurrent, ElectricPotential, Energy, Mass, Power, Pressure,
+    TemperatureInterval, ThermodynamicTemperature, Time, Velocity, Volume,
 };
 use uom::si::mass::kilogram;
 use uom::si::power::watt;
@@ -17,14 +18,17 @@ use uom::si::pressure::kilopascal;
 use uom::si::temperature_interval::kelvin as kelvin_interval;
 use uom::si::thermodynamic_temperature::degree_celsius;
 use uom::si::time::{hour, second};
+use uom::si::velocity::meter_per_second;
 use uom::si::volume::liter;
 use winterset_calc::Condition;
+use winterset_calc::advice::{FanMotorAdvice, FanStart, Hottest, LowestSpeed, Remedy};
 use winterset_calc::free_cooling::Outcome;
 use winterset_calc::input::{Duty, MotorKind};
 use winterset_calc::lever::Change;
 use winterset_calc::parts_list::{OutputKind, Part, Sensed};
 use winterset_calc::recommendation::Reason;
 use winterset_calc::sensor_place::{Reason as PlaceReason, When};
+use winterset_calc::settings::SettingsNote;
 use winterset_calc::winter_start::{BypassOutcome, Persists};
 
 fn sea_level() -> Pressure {
@@ -59,6 +63,7 @@ fn reasons_changes_and_conditions_are_sentences() {
             Condition::Starved,
             Condition::LowPressureTrip,
             Condition::StalledFan,
+            Condition::AboveEnvelope,
         ]
         .map(|condition| words().condition(condition));
         for found in changes.into_iter().chain(conditions) {
@@ -78,6 +83,7 @@ fn labels_are_calm() {
             labels.order,
             labels.sensor_place,
             labels.winter_start,
+            labels.fan_motor,
             labels.compressor_off,
             labels.accuracy,
             labels.recommended,
@@ -292,4 +298,77 @@ fn a_compressor_that_may_stay_off_is_a_sentence() {
             }
         }
     });
+}
+
+#[test]
+fn a_fan_motor_in_the_cold_is_sentences() {
+    in_every_language(|| {
+        fan_motor_sentences();
+    });
+}
+
+fn fan_motor_sentences() {
+    let seconds = Time::new::<second>;
+    let (time, by_wind) = (seconds(1.3), seconds(0.2));
+    let hottest = |lowest_speed| Hottest {
+        speed: AngularVelocity::new::<revolution_per_minute>(800.0),
+        output: 0.64,
+        loss: 2.1,
+        lowest_speed,
+    };
+    let advice = |start, wind: Option<f64>| FanMotorAdvice {
+        start,
+        starts_from: 0.44,
+        starts_at_minimum: false,
+        wind: wind.map(Velocity::new::<meter_per_second>),
+        held: None,
+        hottest: hottest(LowestSpeed::Below),
+        remedies: Vec::new(),
+    };
+    let [us, si] = ALL_UNITS;
+    let within = advice(FanStart::WithinBoost { time, by_wind }, Some(4.0));
+    // 4 m/s is 8.9 miles an hour (NIST SP 811: 1 mi/h is 0.44704 m/s).
+    let wind = |units| words().fan_start(&within, units);
+    let (us, si) = (wind(us), wind(si));
+    assert!(
+        us.contains(either("8.9\u{a0}mph", "8,9\u{a0}mph", "8,9\u{a0}mph")),
+        "{us}"
+    );
+    assert!(
+        si.contains(either("4.0\u{a0}m/s", "4,0\u{a0}m/s", "4,0\u{a0}m/s")),
+        "{si}"
+    );
+    for units in ALL_UNITS {
+        for found in [
+            within.clone(),
+            advice(FanStart::LongerBoost { time, by_wind }, Some(0.0)),
+            advice(FanStart::Never, None),
+        ] {
+            assert_sentence(&words().fan_start(&found, units));
+            for remedy in [
+                Remedy::FullOutputAtStart,
+                Remedy::LongerBoost,
+                Remedy::Baffle,
+                Remedy::KeepTurning,
+            ] {
+                assert_sentence(&words().fan_remedy(remedy, &found, units));
+            }
+        }
+        for lowest in [LowestSpeed::Below, LowestSpeed::Inside, LowestSpeed::Above] {
+            assert_sentence(&words().fan_heat(&hottest(lowest), units));
+        }
+        for note in [
+            SettingsNote::BoostTooShort {
+                wanted: seconds(7.4),
+                used: seconds(5.0),
+            },
+            SettingsNote::WillNotStart,
+            SettingsNote::AboveEnvelope {
+                from: celsius(41.0),
+                highest: celsius(60.0),
+            },
+        ] {
+            assert_sentence(&words().note(note, units));
+        }
+    }
 }

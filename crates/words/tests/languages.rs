@@ -120,6 +120,7 @@ fn said() -> Vec<(String, String)> {
             Condition::Starved,
             Condition::LowPressureTrip,
             Condition::StalledFan,
+            Condition::AboveEnvelope,
         ]
         .map(|condition| words().condition(condition)),
     );

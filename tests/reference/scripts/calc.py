@@ -114,9 +114,10 @@ COLDEST = 150.0
 RESERVE = {"txv-conventional": 1.25, "txv-balanced": 1.6, "electronic-valve": 2.5, "fixed-orifice": 1.0}
 ORIFICE_SHORTFALL = 1.4
 SLOWEST = {"ball": 0.2, "sleeve": 0.4}
+FRICTION = {"ball": 0.01, "sleeve": 0.02}
 BREAKDOWN = {"permanent-split-capacitor": 1.6, "shaded-pole": 1.3}
 METHODS = ("full_fan", "on_off", "staged", "speed_control", "flooding", "speed_with_baffle", "speed_with_flooding")
-HOLDS, BELOW_NEED, STARVED, TRIPPED = range(4)
+HOLDS, BELOW_NEED, STARVED, TRIPPED, STALLED = range(5)
 
 
 class Pure:
@@ -267,6 +268,19 @@ class Motor:
         slips = numpy.roots([1, -2, 1 + square, -2 * square - pull, square])
         slip = min(x.real for x in slips if abs(x.imag) < 1e-9 and 0 < x.real <= 1)
         return self.synchronous * (1 - slip)
+
+    def stall(self, load, friction):
+        """The lowest output that keeps a turning fan turning: on the way down from synchronous speed, the first minimum of the output that balances
+        air and bearing."""
+        if not self.breakdown:
+            return 0.0
+        # u² = N(s) / (2·T_b·s_b·s) with N = (d·(1 − s)²/(1 − s_n)² + f)·(s² + s_b²), so that its slope goes with s·N' − N.
+        air = load / (1 - self.rated_slip) ** 2 * numpy.poly1d([1, -2, 1])
+        whole = (air + friction) * numpy.poly1d([1, 0, self.breakdown_slip**2])
+        slope = numpy.poly1d([1, 0]) * whole.deriv() - whole
+        turns = sorted(x.real for x in slope.roots if abs(x.imag) < 1e-9 and 0 < x.real < 1)
+        slip = turns[0] if turns else 1.0
+        return math.sqrt(whole(slip) / (2 * self.breakdown * self.breakdown_slip * slip))
 
     def lowest(self, slowest, load):
         """The output that keeps a share of full speed."""
@@ -559,6 +573,9 @@ class Methods:
         cold = system.density(given["outdoor_low_K"]) / STANDARD_DENSITY
         self.minimum = system.motor.lowest(SLOWEST[given["bearing"]], cold)
         self.lowest_rpm = SLOWEST[given["bearing"]] * system.motor.rpm(1.0, cold)
+        stall = min(self.stall(given["outdoor_low_K"]), 1.0)
+        if stall > self.minimum:
+            self.minimum, self.lowest_rpm = stall, system.motor.rpm(stall, cold)
         # With k of N fans on one open space: N·V = k·√(2 − V²) − (N − k)·V.
         fans = given["fans"]
         self.stages = [math.sqrt(2 * k * k / ((2 * fans - k) ** 2 + k * k)) for k in range(1, fans + 1)]
@@ -576,6 +593,11 @@ class Methods:
     def speed(self, output, outdoor):
         load = self.system.density(outdoor) / STANDARD_DENSITY
         return self.system.motor.rpm(output, load) / self.system.motor.rpm(1.0, load)
+
+    def stall(self, outdoor):
+        """The output below which the fan stalls; bearings stiffen twofold for every 20 K below 20 °C."""
+        friction = FRICTION[self.system.given["bearing"]] * 2 ** (max(293.15 - outdoor, 0.0) / 20)
+        return self.system.motor.stall(self.system.density(outdoor) / STANDARD_DENSITY, friction)
 
     def power(self, speed, outdoor):
         motor, load = self.system.motor, self.system.density(outdoor) / STANDARD_DENSITY
@@ -682,8 +704,12 @@ class Methods:
         turning = speed(output)
         share = self.system.share(turning, idle)
         if floods and not self.stays(found, self.need):
-            return self.flooded(outdoor, turning, share), output
-        return self.point(outdoor, found, turning, self.power(turning, outdoor)), output
+            row = self.flooded(outdoor, turning, share)
+        else:
+            row = self.point(outdoor, found, turning, self.power(turning, outdoor))
+        if row[0] != TRIPPED and output < self.stall(outdoor) * (1 - 1e-9):
+            row[0] = STALLED
+        return row, output
 
     def rung(self, outdoor):
         """Rows of all methods, and the outputs of the three that a controller moves."""

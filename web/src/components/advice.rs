@@ -110,6 +110,7 @@ fn whole(advice: &Rc<Advice>, year: &str, input: &Callback<Field, Route>) -> Htm
         </section>
         { said(t.sensor_place, &advice.place) }
         { said(t.winter_start, &advice.start) }
+        { said(t.fan_motor, &advice.fan_motor) }
     </div> }
 }
 

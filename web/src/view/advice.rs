@@ -61,6 +61,8 @@ pub struct Advice {
     pub place: Vec<String>,
     /// What a start in the cold asks for.
     pub start: Vec<String>,
+    /// How a fan starts in the cold and where its motor runs hottest; empty where it takes no voltage speed control.
+    pub fan_motor: Vec<String>,
     /// How sure the hold limit is.
     pub band: String,
     /// The field whose measurement narrows it most, with its question.
@@ -147,6 +149,7 @@ impl Work {
             order: scribe.order(),
             place: scribe.place(),
             start: scribe.start(),
+            fan_motor: scribe.fan_motor(),
             band: scribe.band(bands),
             measure_first: bands
                 .measure_first()
@@ -251,6 +254,25 @@ impl Scribe<'_> {
             return Vec::new();
         };
         vec![words().bypass(&start.bypass, self.units, self.plan.atmosphere.value)]
+    }
+
+    /// A fan that is not slowed starts at full output and stays there.
+    fn fan_motor(&self) -> Vec<String> {
+        if !self.plan.recommendation.method.is_modulated() {
+            return Vec::new();
+        }
+        let Some(found) = self.plan.fan_motor() else {
+            return Vec::new();
+        };
+        let remedies = found
+            .remedies
+            .iter()
+            .map(|remedy| words().fan_remedy(*remedy, &found, self.units));
+        [words().fan_start(&found, self.units)]
+            .into_iter()
+            .chain(remedies)
+            .chain([words().fan_heat(&found.hottest, self.units)])
+            .collect()
     }
 
     fn band(&self, bands: &Bands) -> String {

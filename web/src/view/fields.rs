@@ -25,7 +25,7 @@ pub const ESSENTIALS: [Field; 7] = [
 ];
 
 /// Everything else, in the order in which it is found on the way from the nameplate to the roof.
-pub const REST: [Field; 33] = [
+pub const REST: [Field; 35] = [
     Field::OverAmbient,
     Field::KnownOutdoor,
     Field::Evaporating,
@@ -33,12 +33,14 @@ pub const REST: [Field; 33] = [
     Field::Voltage,
     Field::Frequency,
     Field::Fans,
+    Field::ModulatedFans,
     Field::RatedSpeed,
     Field::Airflow,
     Field::Sensing,
     Field::ThrottlingRange,
     Field::BelowMinimum,
     Field::CompressorLowest,
+    Field::CompressorHighest,
     Field::IdleAirflow,
     Field::Subcooling,
     Field::ReturnAir,

@@ -265,25 +265,52 @@ impl<'a> Writer<'a> {
             ),
             self.line("lowest-speed", Quantity::Speed(speed.value), &speed.working),
         ];
-        if let Drive::PhaseCut {
-            minimum_voltage,
-            start_boost,
-            ..
-        } = drive
-        {
-            let mut volts = self.line(
-                "minimum-voltage",
-                Quantity::Voltage(*minimum_voltage),
-                &output.working,
-            );
-            volts.name = screen().minimum_voltage.into();
-            volts.reason = screen().minimum_voltage_reason.into();
-            lines.insert(1, volts);
-            lines.push(self.line(
-                "start-boost",
-                Quantity::Time(start_boost.value),
-                &start_boost.working,
-            ));
+        match drive {
+            Drive::PhaseCut {
+                minimum_voltage,
+                start_boost,
+                ..
+            } => {
+                let mut volts = self.line(
+                    "minimum-voltage",
+                    Quantity::Voltage(*minimum_voltage),
+                    &output.working,
+                );
+                volts.name = screen().minimum_voltage.into();
+                volts.reason = screen().minimum_voltage_reason.into();
+                lines.insert(1, volts);
+                lines.push(self.line(
+                    "start-boost",
+                    Quantity::Time(start_boost.value),
+                    &start_boost.working,
+                ));
+            }
+            Drive::Signal { volts, duty, .. } => {
+                lines.insert(
+                    1,
+                    self.line(
+                        "minimum-signal-volts",
+                        Quantity::Voltage(volts.value),
+                        &volts.working,
+                    ),
+                );
+                lines.insert(
+                    2,
+                    self.line(
+                        "minimum-signal-duty",
+                        Quantity::Ratio(duty.value),
+                        &duty.working,
+                    ),
+                );
+            }
+            Drive::Frequency { lowest, .. } => lines.insert(
+                1,
+                self.line(
+                    "lowest-frequency",
+                    Quantity::Frequency(lowest.value),
+                    &lowest.working,
+                ),
+            ),
         }
         lines
     }

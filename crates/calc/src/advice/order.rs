@@ -84,7 +84,15 @@ impl Plan {
                 let one = Group { fans: 1, on, off };
                 FanControl::Switched(vec![one; (fans as usize).saturating_sub(1)])
             }
-            _ => FanControl::Slowed(self.sensed()),
+            _ => {
+                let slowed = self.input.modulated();
+                let one = Group { fans: 1, on, off };
+                FanControl::Slowed {
+                    fans: slowed,
+                    input: self.sensed(),
+                    rest: vec![one; fans.saturating_sub(slowed) as usize],
+                }
+            }
         }
     }
 

@@ -1,7 +1,7 @@
 //! Two circuits on one fan bank: the needier one wins, and the other gets more air than it asked for.
 //!
 //! Each circuit's controller asks for an output; the fans follow the higher. The circuit that asked for less is cooled further than its own
-//! controller would have it, which may take it below its need.
+//! controller would have it, which may take it below its need. Where a controller moves but some of the fans, the mean speed of all counts.
 //!
 //! Source: maximum selection, control textbooks.
 

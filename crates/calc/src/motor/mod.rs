@@ -54,7 +54,8 @@ pub fn lowest_speed_fraction(bearing: Bearing) -> f64 {
     }
 }
 
-/// Time at full output that brings a fan up from rest: longer where an oil film has to form first.
+/// Shortest time at full output at a start that a bearing is given, however quickly its fan comes up: longer where an oil film has to form
+/// first.
 ///
 /// Common practice, no published source: within 0.1 to 5 s. [`InductionMotor::start_time`] works out what one fan takes.
 pub fn start_boost(bearing: Bearing) -> Time {

@@ -89,7 +89,7 @@ impl InductionMotor {
         let density = error::density(density)?;
         let resisting = |slip: f64| self.load(density, slip) + friction.running();
         let pull_out = self.pull_out(density, friction.running());
-        let keeps_running = (resisting(pull_out) / self.torque(1.0, pull_out)).sqrt();
+        let keeps_running = self.keeps_running(density, friction)?;
         let way_up = highest(pull_out, 1.0, |slip| {
             resisting(slip) / self.starting_torque(slip)
         });
@@ -99,6 +99,17 @@ impl InductionMotor {
             starts: way_up.max(loose).sqrt().max(keeps_running),
             pull_out,
         })
+    }
+
+    /// Lowest share of rated voltage that keeps a running fan turning, as in [`Limits::keeps_running`], for where the start is not asked.
+    ///
+    /// # Errors
+    /// [`MotorError::OutOfRange`] for a density ratio outside 0.4 to 1.6.
+    pub fn keeps_running(&self, density: f64, friction: Friction) -> Result<f64, MotorError> {
+        let density = error::density(density)?;
+        let slip = self.pull_out(density, friction.running());
+        let resisting = self.load(density, slip) + friction.running();
+        Ok((resisting / self.torque(1.0, slip)).sqrt())
     }
 
     /// What a fan does on a share of rated voltage, out of a state, in air of a share of the nameplate density.

@@ -78,11 +78,13 @@ impl Wanted {
         supply: ElectricPotential,
         motors: Vec<ElectricCurrent>,
     ) -> Self {
-        let (start_boost, outputs) = match &settings.drive {
-            Drive::PhaseCut { start_boost, .. } => {
-                (Some(start_boost.value), [MotorOutput::PhaseCut].as_slice())
-            }
-            Drive::Signal { motor, .. } => (None, MotorOutput::for_speed_of(*motor)),
+        let start_boost = match &settings.drive {
+            Drive::PhaseCut { start_boost, .. } => Some(start_boost.value),
+            Drive::Signal { .. } | Drive::Frequency { .. } => None,
+        };
+        let outputs = match settings.drive.refuses_phase_cut() {
+            Some(motor) => MotorOutput::for_speed_of(motor),
+            None => [MotorOutput::PhaseCut].as_slice(),
         };
         Self {
             sensed: SensedSettings::of(settings, sensing),
@@ -96,12 +98,12 @@ impl Wanted {
 }
 
 impl Plan {
-    /// What the plan asks of a controller: its settings sheet, with all fans on one controller.
+    /// What the plan asks of a controller: its settings sheet, with all fans that are slowed on one controller.
     pub fn wanted(&self) -> Wanted {
         let input = &self.input;
         let motors = match self.settings.drive {
-            Drive::PhaseCut { .. } => vec![self.full_load(); input.fans.value as usize],
-            Drive::Signal { .. } => Vec::new(),
+            Drive::PhaseCut { .. } => vec![self.full_load(); input.modulated() as usize],
+            Drive::Signal { .. } | Drive::Frequency { .. } => Vec::new(),
         };
         let sensing = self.settings.sensing.value;
         Wanted::of(&self.settings, sensing, input.voltage.value, motors)

@@ -49,6 +49,7 @@ prop_compose! {
         range in 3.0..12.0,
         idle in 0.02..0.25,
         fans in 1_u32..6,
+        modulated in 1_u32..9,
         recirculation in prop::sample::select(vec![0.0, 0.1]),
         dirt in prop::sample::select(vec![0.0, 0.15]),
         below_minimum in prop::sample::select(BelowMinimum::ALL),
@@ -65,6 +66,8 @@ prop_compose! {
             throttling_range: Given::entered(interval(range)),
             idle_airflow: Given::entered(idle),
             fans: Given::entered(fans),
+            // Mostly all of them.
+            modulated_fans: Some(modulated.min(fans)),
             recirculation: Given::entered(recirculation),
             dirt: Given::entered(dirt),
             below_minimum: Given::entered(below_minimum),

@@ -1,6 +1,7 @@
 //! What follows from a plan for the work. SI, absolute pressure.
 
 use serde_json::{Map, Value, json};
+use winterset_calc::advice::{FanMotorAdvice, FanStart};
 use winterset_calc::comparison::Summary;
 use winterset_calc::free_cooling::Outcome as Off;
 use winterset_calc::parts_list::{OutputKind, Part, Sensed};
@@ -8,6 +9,8 @@ use winterset_calc::sensor_place::{Answer, Outcome as Place, Reason, USUAL_PLACE
 use winterset_calc::weather::{Bins, UsualYear};
 use winterset_calc::winter_start::{BypassOutcome, Contact, Persists};
 use winterset_calc::{Method, PerMethod, Plan};
+
+use super::plan::rpm;
 
 /// Everything that a plan advises, over the hours of a year or the usual ones. What a plan has no answer to is `null`.
 pub fn of(plan: &Plan, hours: Option<&Bins>) -> Value {
@@ -23,6 +26,7 @@ pub fn of(plan: &Plan, hours: Option<&Bins>) -> Value {
         "order": plan.order(method).ok().map(|parts| parts.iter().map(part).collect::<Vec<_>>()),
         "sensor_place": plan.sensor_place(method).ok().flatten().map(|answer| place(&answer)),
         "winter_start": start(plan, method),
+        "fan_motor": plan.fan_motor().map(|found| fan_motor(&found)),
     })
 }
 
@@ -199,6 +203,33 @@ fn place(answer: &Answer) -> Value {
         "reasons": reasons,
         "two_phase": answer.band.map(|band| [band.from, band.to]),
         "best": answer.best,
+    })
+}
+
+fn fan_motor(found: &FanMotorAdvice) -> Value {
+    let start = match found.start {
+        FanStart::WithinBoost { time, by_wind } => json!({
+            "kind": "within_boost", "time_s": time.value, "by_wind_s": by_wind.value,
+        }),
+        FanStart::LongerBoost { time, by_wind } => json!({
+            "kind": "longer_boost", "time_s": time.value, "by_wind_s": by_wind.value,
+        }),
+        FanStart::Never => json!({ "kind": "never" }),
+    };
+    let hottest = &found.hottest;
+    json!({
+        "start": start,
+        "starts_from_fraction": found.starts_from,
+        "starts_at_minimum": found.starts_at_minimum,
+        "wind_m_s": found.wind.map(|wind| wind.value),
+        "held_rpm": found.held.map(rpm),
+        "hottest": {
+            "speed_rpm": rpm(hottest.speed),
+            "output_fraction": hottest.output,
+            "loss_ratio": hottest.loss,
+            "lowest_speed": hottest.lowest_speed.key(),
+        },
+        "remedies": found.remedies.iter().map(|remedy| remedy.key()).collect::<Vec<_>>(),
     })
 }
 

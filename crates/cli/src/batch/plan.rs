@@ -6,7 +6,9 @@ use uom::si::thermodynamic_temperature::{degree_celsius, kelvin};
 use winterset_calc::advice::ReversingValve;
 use winterset_calc::need::IceLimit;
 use winterset_calc::settings::{Drive, Settings, SettingsNote};
-use winterset_calc::{Curves, Cycle, HoldLimits, Method, Plan, Point, Problem, Verdict, Zones};
+use winterset_calc::{
+    Curves, Cycle, HoldLimits, Method, Plan, Point, Problem, Rule, Verdict, Zones,
+};
 
 use super::request::Planned;
 use super::{Outcome, WireError, advice, controller};
@@ -112,6 +114,10 @@ fn verdict(plan: &Plan) -> Value {
         "limit_K": plan.verdict.limit().value,
         "outdoor_low_K": low.value,
         "action": plan.verdict.action(plan.input.motor.value).key(),
+        "above_envelope_from_K": plan.settings.notes.iter().find_map(|note| match note {
+            SettingsNote::AboveEnvelope { from, .. } => Some(from.value),
+            _ => None,
+        }),
     })
 }
 
@@ -123,11 +129,18 @@ fn settings(settings: &Settings) -> Value {
         "throttling_range_Pa": settings.throttling_pressure.value.value,
         "throttling_range_K": settings.throttling_coil.value.value,
         "minimum_output_fraction": settings.drive.minimum_output().value,
+        "minimum_output_by": match settings.drive.minimum_output().working.rule {
+            Rule::StallOutput => "stall",
+            _ => "bearing",
+        },
         // rad/s would be SI; shafts are read in revolutions everywhere.
         "lowest_speed_rpm": rpm(settings.drive.lowest_speed().value),
         "notes": settings.notes.iter().map(|note| match note {
             SettingsNote::RangeNarrowed { .. } => "range_narrowed",
             SettingsNote::NeedNearKnownPoint => "need_near_known_point",
+            SettingsNote::BoostTooShort { .. } => "boost_too_short",
+            SettingsNote::WillNotStart => "will_not_start",
+            SettingsNote::AboveEnvelope { .. } => "above_envelope",
         }).collect::<Vec<_>>(),
     });
     match &settings.drive {
@@ -140,15 +153,24 @@ fn settings(settings: &Settings) -> Value {
             out["minimum_voltage_V"] = minimum_voltage.value.into();
             out["start_boost_s"] = start_boost.value.value.into();
         }
-        Drive::Signal { motor, .. } => {
+        Drive::Signal { volts, duty, .. } => {
             out["drive"] = "signal".into();
-            out["refuses_phase_cut"] = motor.key().into();
+            out["minimum_signal_V"] = volts.value.value.into();
+            out["minimum_duty"] = duty.value.into();
         }
+        Drive::Frequency { lowest, .. } => {
+            out["drive"] = "signal".into();
+            out["lowest_frequency_Hz"] = lowest.value.value.into();
+        }
+    }
+    if let Some(motor) = settings.drive.refuses_phase_cut() {
+        out["refuses_phase_cut"] = motor.key().into();
     }
     out
 }
 
-fn rpm(speed: uom::si::f64::AngularVelocity) -> f64 {
+/// Shafts are read in revolutions a minute everywhere.
+pub(super) fn rpm(speed: uom::si::f64::AngularVelocity) -> f64 {
     speed.get::<uom::si::angular_velocity::revolution_per_minute>()
 }
 

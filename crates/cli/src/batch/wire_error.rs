@@ -109,6 +109,7 @@ fn kind_of(problem: &Problem) -> &'static str {
         Problem::Calc(Calc::OutOfRange { .. }) => "out_of_range",
         Problem::Calc(Calc::AboveCritical { .. }) => "above_critical",
         Problem::Calc(Calc::AboveEnvelope { .. }) => "above_envelope",
+        Problem::Calc(Calc::HighestBelowNeed { .. }) => "highest_below_need",
         Problem::Calc(Calc::LiftTooHigh) => "lift_too_high",
         Problem::Calc(Calc::OverAmbientBelowGlide { .. }) => "over_ambient_below_glide",
         Problem::Calc(Calc::ColderThanAir { .. }) => "colder_than_air",

@@ -25,6 +25,7 @@ impl Report<'_> {
         self.order();
         self.sensor_place();
         self.winter_start();
+        self.fan_motor();
         self.head(t.accuracy);
         self.accuracy();
     }
@@ -144,6 +145,21 @@ impl Report<'_> {
         self.head(self.words.advice().winter_start);
         let atmosphere = self.plan.atmosphere.value;
         let said = self.words.bypass(&start.bypass, self.units, atmosphere);
+        self.line(&format!("  {said}"));
+    }
+
+    fn fan_motor(&mut self) {
+        let Some(found) = self.plan.fan_motor() else {
+            return;
+        };
+        self.head(self.words.advice().fan_motor);
+        let said = self.words.fan_start(&found, self.units);
+        self.line(&format!("  {said}"));
+        for remedy in &found.remedies {
+            let said = self.words.fan_remedy(*remedy, &found, self.units);
+            self.line(&format!("  {said}"));
+        }
+        let said = self.words.fan_heat(&found.hottest, self.units);
         self.line(&format!("  {said}"));
     }
 

@@ -2,6 +2,7 @@
 
 use uom::si::f64::Pressure;
 use uom::si::temperature_interval::kelvin as kelvin_interval;
+use winterset_calc::advice::{FanMotorAdvice, FanStart, Hottest, LowestSpeed, Remedy};
 use winterset_calc::free_cooling::Outcome as Off;
 use winterset_calc::input::{Duty, MotorKind};
 use winterset_calc::lever::Change;
@@ -35,6 +36,7 @@ pub(super) const ADVICE: Advice = Advice {
     sensor_place: "Where the coil sensor goes",
     place_does: "The usual place does: a return bend two thirds of the way up the coil is in two phases at the known point and at the site's low.",
     winter_start: "Winter start",
+    fan_motor: "The fan motor in the cold",
     compressor_off: "When the compressor may stay off",
     accuracy: "How sure this is",
     give_or_take: |method, span| {
@@ -110,7 +112,11 @@ pub(super) fn condition(condition: Condition) -> RuleWords {
         ),
         Condition::StalledFan => (
             "Fan stalls",
-            "The voltage is too low for the motor to turn its fan.",
+            "In this cold the voltage is too low for the motor to keep its fan turning: it stops and starts, and head pressure is no lower than shown.",
+        ),
+        Condition::AboveEnvelope => (
+            "Above the compressor's envelope",
+            "The compressor condenses above what its maker allows.",
         ),
     };
     RuleWords { name, reason }
@@ -210,6 +216,66 @@ pub(super) fn part(part: &Part, units: Units, atmosphere: Pressure) -> Ordered {
         ),
     };
     Ordered { name, value }
+}
+
+pub(super) fn fan_start(advice: &FanMotorAdvice, units: Units) -> String {
+    let pen = Pen::without_gauge(units);
+    let time = |time| pen.show(Quantity::Time(time));
+    let start = match advice.start {
+        FanStart::WithinBoost { time: all, by_wind } => format!(
+            "At the site's low the fan is up in about {} at full output, {} of it to stop what the wind turns backwards.",
+            time(all),
+            time(by_wind)
+        ),
+        FanStart::LongerBoost { time: all, by_wind } => format!(
+            "At the site's low the fan takes about {} at full output, {} of it to stop what the wind turns backwards: longer than a usual start boost.",
+            time(all),
+            time(by_wind)
+        ),
+        FanStart::Never => {
+            "At the site's low the motor does not bring the fan up against cold grease and the wind, even at full output.".to_owned()
+        }
+    };
+    match advice.wind {
+        Some(wind) if advice.start != FanStart::Never => format!(
+            "{start} It starts against wind of up to {} onto the fan's outlet.",
+            units.wind(wind)
+        ),
+        _ => start,
+    }
+}
+
+pub(super) fn fan_heat(hottest: &Hottest, units: Units) -> String {
+    let pen = Pen::without_gauge(units);
+    let stands = match hottest.lowest_speed {
+        LowestSpeed::Below => {
+            "The lowest speed lies below that: the fan may run there for hours, so feel how hot the motor gets."
+        }
+        LowestSpeed::Inside => {
+            "The lowest speed lies in that band: feel how hot the motor gets, and raise the minimum output if it is too hot."
+        }
+        LowestSpeed::Above => "The lowest speed lies above that, and the fan never gets there.",
+    };
+    format!(
+        "Slowed by its voltage, the motor runs hottest at {}, at {} of full output in the cold, with {} times the rotor heat of its nameplate point. {stands}",
+        pen.show(Quantity::Speed(hottest.speed)),
+        pen.show(Quantity::Ratio(hottest.output)),
+        units.times(hottest.loss)
+    )
+}
+
+pub(super) fn fan_remedy(remedy: Remedy, advice: &FanMotorAdvice, units: Units) -> String {
+    let share = Pen::without_gauge(units).at_least(Quantity::Ratio(advice.starts_from));
+    match remedy {
+        Remedy::FullOutputAtStart => format!(
+            "At minimum output the fan may not start from rest; that takes {share}. Let the controller give full output at every start, also after the supply was off."
+        ),
+        Remedy::LongerBoost => "Give it full output for longer.".to_owned(),
+        Remedy::Baffle => "Keep the wind off the fan with a baffle.".to_owned(),
+        Remedy::KeepTurning => {
+            "Keep it turning through the cold, or choose a stronger motor or one with ball bearings.".to_owned()
+        }
+    }
 }
 
 pub(super) fn bypass(outcome: &BypassOutcome, units: Units, atmosphere: Pressure) -> String {

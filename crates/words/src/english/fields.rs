@@ -60,6 +60,10 @@ pub(super) fn field(field: Field) -> FieldWords {
             "Number of condenser fans",
             "All on this circuit's condenser.",
         ),
+        Field::ModulatedFans => (
+            "Fans that the speed controller moves",
+            "All of them unless entered. The rest run at full speed and go off one after another by pressure switches, at the pressure need.",
+        ),
         Field::Airflow => (
             "Airflow, all fans at full speed",
             "From the condenser's data sheet. Left blank, it is worked out for a usual condenser.",
@@ -84,6 +88,10 @@ pub(super) fn field(field: Field) -> FieldWords {
         Field::CompressorLowest => (
             "Lowest condensing temperature of the compressor",
             "From the maker's operating envelope at your evaporating temperature, if you have it.",
+        ),
+        Field::CompressorHighest => (
+            "Highest condensing temperature of the compressor",
+            "From the maker's operating envelope at your evaporating temperature, if you have it. Above it the plan says so.",
         ),
         Field::ReturnAir => (
             "Return air at the evaporator",

@@ -140,9 +140,11 @@ pub(super) fn need_part(part: NeedPart) -> RuleWords {
 }
 
 pub(super) fn note(note: SettingsNote, units: Units) -> String {
-    let show = |span| {
+    let vacuum = Pressure::new::<pascal>(0.0);
+    let show = |span| units.show(&Quantity::Difference(span), vacuum).to_string();
+    let at = |temperature| {
         units
-            .show(&Quantity::Difference(span), Pressure::new::<pascal>(0.0))
+            .brief(&Quantity::Temperature(temperature), vacuum)
             .to_string()
     };
     match note {
@@ -154,6 +156,19 @@ pub(super) fn note(note: SettingsNote, units: Units) -> String {
         SettingsNote::NeedNearKnownPoint => {
             "The pressure need lies so near the known point that the fan would not reach full speed there. Check the known point, or lower the need with a balanced-port or an electronic valve.".to_owned()
         }
+        SettingsNote::BoostTooShort { wanted, used } => format!(
+            "At this site's low a start takes {}, longer than the {} that controllers usually offer. Look for a longer start boost, or keep the wind off the fan with a baffle.",
+            units.show(&Quantity::Time(wanted), vacuum),
+            units.show(&Quantity::Time(used), vacuum)
+        ),
+        SettingsNote::WillNotStart => {
+            "At this site's low the motor may not bring its fan up from rest, even at full output. Keep the wind off it with a baffle, keep it turning through the cold, or choose a stronger motor or one with ball bearings.".to_owned()
+        }
+        SettingsNote::AboveEnvelope { from, highest } => format!(
+            "Above {} outdoors the compressor condenses above {}, the highest that its maker allows, even with all fans at full speed.",
+            at(from),
+            at(highest)
+        ),
     }
 }
 

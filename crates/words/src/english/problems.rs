@@ -90,6 +90,10 @@ fn calc_problem(field: Field, problem: &CalcProblem, units: Units) -> String {
             "So hot that it would condense above {}, the highest that this system is worked out for. Use a lower outdoor temperature.",
             show(Quantity::Temperature(*highest)),
         ),
+        CalcProblem::HighestBelowNeed { lowest } => format!(
+            "This system needs to condense up to {}. Enter at least that, or check the figure.",
+            at_least(Quantity::Temperature(*lowest))
+        ),
         CalcProblem::LiftTooHigh => {
             "One stage of compression does not lift that far. Enter a higher evaporating or a lower condensing temperature.".to_owned()
         }

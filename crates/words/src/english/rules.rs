@@ -75,6 +75,26 @@ pub(super) fn rule(rule: Rule) -> RuleWords {
             "From the pressure need at minimum output up to the full-speed point.",
         ),
         Rule::LowestSpeed => ("Lowest speed", "What the bearing allows for long."),
+        Rule::StallSpeed => (
+            "Lowest speed",
+            "What the fan turns at on the lowest voltage that keeps it turning in the cold. The bearing alone would allow less.",
+        ),
+        Rule::StallOutput => (
+            "Minimum output",
+            "The lowest voltage on which the motor keeps its fan turning against cold grease and dense air at this site's low. The bearing alone would allow less, but below this the fan stalls.",
+        ),
+        Rule::MinimumSignalVolts => (
+            "Minimum signal, 0 to 10 V",
+            "On an input that starts at 1 V and is at full speed at 10 V. What the motor's data sheet says goes first.",
+        ),
+        Rule::MinimumSignalDuty => (
+            "Minimum signal, pulse width",
+            "The share of the time that the signal is on, where full speed is always on. What the motor's data sheet says goes first.",
+        ),
+        Rule::LowestFrequency => (
+            "Lowest frequency",
+            "Set it on the drive as its lower limit: the share of the supply frequency that the bearing allows for long.",
+        ),
         Rule::MinimumOutput => (
             "Minimum output",
             "The voltage at which the motor keeps its lowest speed against the fan, in the cold air of this site's low.",
@@ -85,7 +105,7 @@ pub(super) fn rule(rule: Rule) -> RuleWords {
         ),
         Rule::StartBoost => (
             "Start boost",
-            "Full output until the fan is up to speed. At minimum output the motor may not start from rest.",
+            "Full output until the fan is up to speed, with cold grease and with air that the wind drives backwards through it, and half as long again since its inertia is an estimate. A sleeve bearing gets longer. At minimum output the motor may not start from rest.",
         ),
         Rule::OnOffPoints => (
             "Off at, on at",

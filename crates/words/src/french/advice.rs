@@ -2,6 +2,7 @@
 
 use uom::si::f64::Pressure;
 use uom::si::temperature_interval::kelvin as kelvin_interval;
+use winterset_calc::advice::{FanMotorAdvice, FanStart, Hottest, LowestSpeed, Remedy};
 use winterset_calc::free_cooling::Outcome as Off;
 use winterset_calc::input::{Duty, MotorKind};
 use winterset_calc::lever::Change;
@@ -36,6 +37,7 @@ pub(super) const ADVICE: Advice = Advice {
     sensor_place: "Où va la sonde de batterie",
     place_does: "La place habituelle convient\u{a0}: un coude aux deux tiers de la hauteur de la batterie est diphasique au point connu et au minimum du site.",
     winter_start: "Démarrage d’hiver",
+    fan_motor: "Le moteur du ventilateur dans le froid",
     compressor_off: "Quand le compresseur peut rester arrêté",
     accuracy: "Quelle certitude",
     give_or_take: |method, span| {
@@ -120,7 +122,11 @@ pub(super) fn condition(condition: Condition) -> RuleWords {
         ),
         Condition::StalledFan => (
             "Ventilateur calé",
-            "La tension est trop basse pour que le moteur fasse tourner son ventilateur.",
+            "Dans ce froid la tension est trop basse pour que le moteur garde son ventilateur en rotation\u{a0}: il s’arrête et repart, et la pression de condensation n’est pas plus basse qu’indiqué.",
+        ),
+        Condition::AboveEnvelope => (
+            "Hors du domaine d’emploi du compresseur",
+            "Le compresseur condense au-dessus de ce que son fabricant admet.",
         ),
     };
     RuleWords { name, reason }
@@ -229,6 +235,68 @@ pub(super) fn part(part: &Part, units: Units, atmosphere: Pressure) -> Ordered {
         ),
     };
     Ordered { name, value }
+}
+
+pub(super) fn fan_start(advice: &FanMotorAdvice, units: Units) -> String {
+    let pen = Pen::without_gauge(units);
+    let time = |time| pen.show(Quantity::Time(time));
+    let start = match advice.start {
+        FanStart::WithinBoost { time: all, by_wind } => format!(
+            "Au minimum du site le ventilateur est lancé en {} environ à pleine sortie, dont {} pour arrêter ce que le vent fait tourner à l’envers.",
+            time(all),
+            time(by_wind)
+        ),
+        FanStart::LongerBoost { time: all, by_wind } => format!(
+            "Au minimum du site le ventilateur prend {} environ à pleine sortie, dont {} pour arrêter ce que le vent fait tourner à l’envers\u{a0}: plus qu’une impulsion de démarrage habituelle.",
+            time(all),
+            time(by_wind)
+        ),
+        FanStart::Never => {
+            "Au minimum du site le moteur ne lance pas le ventilateur contre la graisse froide et le vent, même à pleine sortie.".to_owned()
+        }
+    };
+    match advice.wind {
+        Some(wind) if advice.start != FanStart::Never => format!(
+            "{start} Il démarre contre un vent allant jusqu’à {} sur la sortie d’air du ventilateur.",
+            units.wind(wind)
+        ),
+        _ => start,
+    }
+}
+
+pub(super) fn fan_heat(hottest: &Hottest, units: Units) -> String {
+    let pen = Pen::without_gauge(units);
+    let stands = match hottest.lowest_speed {
+        LowestSpeed::Below => {
+            "La vitesse minimale est en dessous\u{a0}: le ventilateur peut y tourner pendant des heures, vérifiez donc combien le moteur chauffe."
+        }
+        LowestSpeed::Inside => {
+            "La vitesse minimale est dans cette zone\u{a0}: vérifiez combien le moteur chauffe, et relevez la sortie minimale s’il chauffe trop."
+        }
+        LowestSpeed::Above => {
+            "La vitesse minimale est au-dessus, et le ventilateur n’y arrive jamais."
+        }
+    };
+    format!(
+        "Ralenti par sa tension, le moteur chauffe le plus à {}, à {} de la pleine sortie dans le froid, avec {} fois la chaleur du rotor à son point nominal. {stands}",
+        pen.show(Quantity::Speed(hottest.speed)),
+        pen.show(Quantity::Ratio(hottest.output)),
+        units.times(hottest.loss)
+    )
+}
+
+pub(super) fn fan_remedy(remedy: Remedy, advice: &FanMotorAdvice, units: Units) -> String {
+    let share = Pen::without_gauge(units).at_least(Quantity::Ratio(advice.starts_from));
+    match remedy {
+        Remedy::FullOutputAtStart => format!(
+            "À la sortie minimale le ventilateur peut ne pas démarrer à l’arrêt\u{a0}; il y faut {share}. Faites donner au régulateur la pleine sortie à chaque démarrage, aussi après une coupure d’alimentation."
+        ),
+        Remedy::LongerBoost => "Donnez-lui la pleine sortie plus longtemps.".to_owned(),
+        Remedy::Baffle => "Abritez le ventilateur du vent par un déflecteur.".to_owned(),
+        Remedy::KeepTurning => {
+            "Gardez-le en rotation pendant le froid, ou choisissez un moteur plus fort ou à roulements à billes.".to_owned()
+        }
+    }
 }
 
 pub(super) fn bypass(outcome: &BypassOutcome, units: Units, atmosphere: Pressure) -> String {

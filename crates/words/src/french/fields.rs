@@ -60,6 +60,10 @@ pub(super) fn field(field: Field) -> FieldWords {
             "Nombre de ventilateurs du condenseur",
             "Tous ceux du condenseur de ce circuit.",
         ),
+        Field::ModulatedFans => (
+            "Ventilateurs que le régulateur de vitesse mène",
+            "Tous, sauf autre réponse. Les autres tournent à pleine vitesse et s’arrêtent l’un après l’autre par des pressostats, à la pression nécessaire.",
+        ),
         Field::Airflow => (
             "Débit d’air, tous à pleine vitesse",
             "De la fiche du condenseur. Vide, il est calculé pour un condenseur habituel.",
@@ -84,6 +88,10 @@ pub(super) fn field(field: Field) -> FieldWords {
         Field::CompressorLowest => (
             "Condensation la plus basse du compresseur",
             "Du domaine d’emploi du fabricant à votre température d’évaporation, si vous l’avez.",
+        ),
+        Field::CompressorHighest => (
+            "Condensation la plus haute du compresseur",
+            "Du domaine d’emploi du fabricant à votre température d’évaporation, si vous l’avez. Au-dessus, le plan le dit.",
         ),
         Field::ReturnAir => (
             "Air de reprise à l’évaporateur",

@@ -156,6 +156,19 @@ pub(super) fn note(note: SettingsNote, units: Units) -> String {
         SettingsNote::NeedNearKnownPoint => {
             "La pression nécessaire est si proche du point connu que le ventilateur n’y atteindrait pas la pleine vitesse. Vérifiez le point connu, ou abaissez la pression nécessaire par un détendeur à orifice équilibré ou électronique.".to_owned()
         }
+        SettingsNote::BoostTooShort { wanted, used } => format!(
+            "Au minimum de ce site un démarrage prend {}, plus que les {} que les régulateurs offrent d’habitude. Cherchez une impulsion de démarrage plus longue, ou abritez le ventilateur du vent par un déflecteur.",
+            pen.show(Quantity::Time(wanted)),
+            pen.show(Quantity::Time(used))
+        ),
+        SettingsNote::WillNotStart => {
+            "Au minimum de ce site le moteur peut ne pas lancer son ventilateur depuis l’arrêt, même à pleine sortie. Abritez-le du vent par un déflecteur, gardez-le en rotation pendant le froid, ou choisissez un moteur plus fort ou à roulements à billes.".to_owned()
+        }
+        SettingsNote::AboveEnvelope { from, highest } => format!(
+            "Au-dessus de {} à l’extérieur, le compresseur condense au-dessus de {}, le plus que son fabricant admet, même avec tous les ventilateurs à pleine vitesse.",
+            pen.brief(Quantity::Temperature(from)),
+            pen.brief(Quantity::Temperature(highest))
+        ),
     }
 }
 

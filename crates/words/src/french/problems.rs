@@ -91,6 +91,10 @@ fn calc_problem(field: Field, problem: &CalcProblem, units: Units) -> String {
             "Si chaud que cela condenserait au-dessus de {}, le plus haut pour quoi ce système est calculé. Utilisez une température extérieure plus basse.",
             pen.show(Quantity::Temperature(*highest)),
         ),
+        CalcProblem::HighestBelowNeed { lowest } => format!(
+            "Ce système a besoin de condenser jusqu’à {}. Saisissez au moins cela, ou vérifiez la valeur.",
+            pen.at_least(Quantity::Temperature(*lowest))
+        ),
         CalcProblem::LiftTooHigh => {
             "Un seul étage de compression ne va pas si loin. Saisissez une évaporation plus haute ou une condensation plus basse.".to_owned()
         }

@@ -85,13 +85,33 @@ pub(super) fn rule(rule: Rule) -> RuleWords {
             "Sortie minimale",
             "La tension à laquelle le moteur garde sa vitesse minimale contre le ventilateur, dans l’air froid du minimum de ce site.",
         ),
+        Rule::StallSpeed => (
+            "Vitesse minimale",
+            "Celle du ventilateur à la plus basse tension qui le garde en rotation dans le froid. Le palier seul permettrait moins.",
+        ),
+        Rule::StallOutput => (
+            "Sortie minimale",
+            "La plus basse tension à laquelle le moteur garde son ventilateur en rotation contre la graisse froide et l’air dense du minimum de ce site. Le palier seul permettrait moins, mais en dessous le ventilateur cale.",
+        ),
+        Rule::MinimumSignalVolts => (
+            "Signal minimal, 0 à 10 V",
+            "Sur une entrée qui commence à 1 V et donne la pleine vitesse à 10 V. Ce que dit la fiche du moteur passe d’abord.",
+        ),
+        Rule::MinimumSignalDuty => (
+            "Signal minimal, largeur d’impulsion",
+            "La part du temps où le signal est actif, quand toujours actif donne la pleine vitesse. Ce que dit la fiche du moteur passe d’abord.",
+        ),
+        Rule::LowestFrequency => (
+            "Fréquence minimale",
+            "À régler sur le variateur comme limite basse\u{a0}: la part de la fréquence du réseau que le palier supporte durablement.",
+        ),
         Rule::MinimumSignal => (
             "Signal minimal",
             "La part de la pleine vitesse que le palier supporte durablement.",
         ),
         Rule::StartBoost => (
             "Impulsion de démarrage",
-            "Pleine sortie jusqu’à ce que le ventilateur soit lancé. À la sortie minimale, le moteur peut ne pas démarrer à l’arrêt.",
+            "Pleine sortie jusqu’à ce que le ventilateur soit lancé, avec la graisse froide et l’air que le vent pousse à contresens, et moitié plus car son inertie est une estimation. Un palier lisse reçoit plus. À la sortie minimale, le moteur peut ne pas démarrer à l’arrêt.",
         ),
         Rule::OnOffPoints => (
             "Arrêt à, marche à",

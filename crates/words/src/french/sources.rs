@@ -45,6 +45,12 @@ pub(super) fn source(english: &'static str) -> &'static str {
         "Kloss's equation with torque by voltage squared, against a square-law fan load" => {
             "Équation de Kloss, couple selon le carré de la tension, contre une charge de ventilateur quadratique"
         }
+        "Kloss's equation: pull-out of a fan drive on a reduced voltage; friction in the cold is common practice" => {
+            "Équation de Kloss\u{a0}: décrochage d’un ventilateur à tension réduite\u{a0}; le frottement dans le froid est pratique courante"
+        }
+        "Electrical machine textbooks: run-up of a drive; inertia, friction and reserve are common practice" => {
+            "Manuels de machines électriques\u{a0}: mise en vitesse d’un entraînement\u{a0}; inertie, frottement et réserve sont pratique courante"
+        }
         "Kays & London: effectiveness-NTU by zones, at the method's least airflow and most flooding" => {
             "Kays & London\u{a0}: efficacité-NUT par zones, au plus petit débit d’air et au plus grand noyage de la méthode"
         }

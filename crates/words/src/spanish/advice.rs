@@ -2,6 +2,7 @@
 
 use uom::si::f64::Pressure;
 use uom::si::temperature_interval::kelvin as kelvin_interval;
+use winterset_calc::advice::{FanMotorAdvice, FanStart, Hottest, LowestSpeed, Remedy};
 use winterset_calc::free_cooling::Outcome as Off;
 use winterset_calc::input::{Duty, MotorKind};
 use winterset_calc::lever::Change;
@@ -37,6 +38,7 @@ pub(super) const ADVICE: Advice = Advice {
     sensor_place: "Dónde va el sensor del serpentín",
     place_does: "El lugar habitual sirve: un codo de retorno a dos tercios de la altura del serpentín está en dos fases en el punto conocido y en la mínima del sitio.",
     winter_start: "Arranque en invierno",
+    fan_motor: "El motor del ventilador en el frío",
     compressor_off: "Cuándo puede quedar parado el compresor",
     accuracy: "Cuánta seguridad hay",
     give_or_take: |method, span| {
@@ -117,7 +119,11 @@ pub(super) fn condition(condition: Condition) -> RuleWords {
         ),
         Condition::StalledFan => (
             "El ventilador se cala",
-            "El voltaje es demasiado bajo para que el motor gire su ventilador.",
+            "Con este frío el voltaje es demasiado bajo para que el motor mantenga girando su ventilador: se para y arranca, y la presión de condensación no es menor que la mostrada.",
+        ),
+        Condition::AboveEnvelope => (
+            "Fuera del campo de trabajo del compresor",
+            "El compresor condensa por encima de lo que admite su fabricante.",
         ),
     };
     RuleWords { name, reason }
@@ -221,6 +227,68 @@ pub(super) fn part(part: &Part, units: Units, atmosphere: Pressure) -> Ordered {
         ),
     };
     Ordered { name, value }
+}
+
+pub(super) fn fan_start(advice: &FanMotorAdvice, units: Units) -> String {
+    let pen = Pen::without_gauge(units);
+    let time = |time| pen.show(Quantity::Time(time));
+    let start = match advice.start {
+        FanStart::WithinBoost { time: all, by_wind } => format!(
+            "En la mínima del sitio el ventilador toma velocidad en unos {} con la salida plena, {} de ellos para detener lo que el viento gira al revés.",
+            time(all),
+            time(by_wind)
+        ),
+        FanStart::LongerBoost { time: all, by_wind } => format!(
+            "En la mínima del sitio el ventilador tarda unos {} con la salida plena, {} de ellos para detener lo que el viento gira al revés: más que un impulso de arranque habitual.",
+            time(all),
+            time(by_wind)
+        ),
+        FanStart::Never => {
+            "En la mínima del sitio el motor no arranca el ventilador contra la grasa fría y el viento, ni con la salida plena.".to_owned()
+        }
+    };
+    match advice.wind {
+        Some(wind) if advice.start != FanStart::Never => format!(
+            "{start} Arranca contra un viento de hasta {} sobre la salida de aire del ventilador.",
+            units.wind(wind)
+        ),
+        _ => start,
+    }
+}
+
+pub(super) fn fan_heat(hottest: &Hottest, units: Units) -> String {
+    let pen = Pen::without_gauge(units);
+    let stands = match hottest.lowest_speed {
+        LowestSpeed::Below => {
+            "La velocidad mínima queda por debajo: el ventilador puede girar allí durante horas, así que compruebe cuánto se calienta el motor."
+        }
+        LowestSpeed::Inside => {
+            "La velocidad mínima queda en esa zona: compruebe cuánto se calienta el motor, y suba la salida mínima si es demasiado."
+        }
+        LowestSpeed::Above => {
+            "La velocidad mínima queda por encima, y el ventilador nunca llega allí."
+        }
+    };
+    format!(
+        "Frenado por su voltaje, el motor se calienta más a {}, con {} de la salida plena en el frío y {} veces el calor del rotor en su punto nominal. {stands}",
+        pen.show(Quantity::Speed(hottest.speed)),
+        pen.show(Quantity::Ratio(hottest.output)),
+        units.times(hottest.loss)
+    )
+}
+
+pub(super) fn fan_remedy(remedy: Remedy, advice: &FanMotorAdvice, units: Units) -> String {
+    let share = Pen::without_gauge(units).at_least(Quantity::Ratio(advice.starts_from));
+    match remedy {
+        Remedy::FullOutputAtStart => format!(
+            "Con la salida mínima el ventilador puede no arrancar desde parado; para eso hace falta {share}. Haga que el controlador dé la salida plena en cada arranque, también después de un corte de la alimentación."
+        ),
+        Remedy::LongerBoost => "Dele la salida plena por más tiempo.".to_owned(),
+        Remedy::Baffle => "Proteja el ventilador del viento con un deflector.".to_owned(),
+        Remedy::KeepTurning => {
+            "Manténgalo girando durante el frío, o elija un motor más fuerte o de rodamientos de bolas.".to_owned()
+        }
+    }
 }
 
 pub(super) fn bypass(outcome: &BypassOutcome, units: Units, atmosphere: Pressure) -> String {

@@ -60,6 +60,10 @@ pub(super) fn field(field: Field) -> FieldWords {
             "Número de ventiladores del condensador",
             "Todos los del condensador de este circuito.",
         ),
+        Field::ModulatedFans => (
+            "Ventiladores que mueve el controlador de velocidad",
+            "Todos, si no se introduce otra cosa. Los demás van a velocidad plena y paran uno tras otro con presostatos, en la presión necesaria.",
+        ),
         Field::Airflow => (
             "Caudal de aire, todos a velocidad plena",
             "De la hoja de datos del condensador. En blanco, se calcula para un condensador habitual.",
@@ -84,6 +88,10 @@ pub(super) fn field(field: Field) -> FieldWords {
         Field::CompressorLowest => (
             "Condensación más baja del compresor",
             "Del campo de trabajo del fabricante a su temperatura de evaporación, si lo tiene.",
+        ),
+        Field::CompressorHighest => (
+            "Condensación más alta del compresor",
+            "Del campo de trabajo del fabricante a su temperatura de evaporación, si lo tiene. Por encima de ella el plan lo dice.",
         ),
         Field::ReturnAir => (
             "Aire de retorno al evaporador",

@@ -20,7 +20,7 @@ mod weather;
 mod worksheets;
 
 use uom::si::f64::Pressure;
-use winterset_calc::advice::ReversingValve;
+use winterset_calc::advice::{FanMotorAdvice, Hottest, Remedy, ReversingValve};
 use winterset_calc::free_cooling::Outcome;
 use winterset_calc::input::{Duty, Sensing};
 use winterset_calc::lever::Change;
@@ -232,6 +232,18 @@ impl Words for Spanish {
 
     fn bypass(&self, outcome: &BypassOutcome, units: Units, atmosphere: Pressure) -> String {
         advice::bypass(outcome, units, atmosphere)
+    }
+
+    fn fan_start(&self, advice: &FanMotorAdvice, units: Units) -> String {
+        advice::fan_start(advice, units)
+    }
+
+    fn fan_heat(&self, hottest: &Hottest, units: Units) -> String {
+        advice::fan_heat(hottest, units)
+    }
+
+    fn fan_remedy(&self, remedy: Remedy, advice: &FanMotorAdvice, units: Units) -> String {
+        advice::fan_remedy(remedy, advice, units)
     }
 
     fn place(&self, reason: &sensor_place::Reason, units: Units) -> String {

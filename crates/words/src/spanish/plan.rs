@@ -156,6 +156,19 @@ pub(super) fn note(note: SettingsNote, units: Units) -> String {
         SettingsNote::NeedNearKnownPoint => {
             "La presión necesaria está tan cerca del punto conocido que el ventilador no alcanzaría allí la velocidad plena. Revise el punto conocido, o baje la presión necesaria con una válvula de puerto equilibrado o electrónica.".to_owned()
         }
+        SettingsNote::BoostTooShort { wanted, used } => format!(
+            "En la mínima de este sitio un arranque tarda {}, más de los {} que suelen ofrecer los controladores. Busque un impulso de arranque más largo, o proteja el ventilador del viento con un deflector.",
+            pen.show(Quantity::Time(wanted)),
+            pen.show(Quantity::Time(used))
+        ),
+        SettingsNote::WillNotStart => {
+            "En la mínima de este sitio el motor puede no arrancar su ventilador desde parado, ni con la salida plena. Protéjalo del viento con un deflector, manténgalo girando durante el frío, o elija un motor más fuerte o de rodamientos de bolas.".to_owned()
+        }
+        SettingsNote::AboveEnvelope { from, highest } => format!(
+            "Por encima de {} en el exterior el compresor condensa por encima de {}, lo más que admite su fabricante, aun con todos los ventiladores a velocidad plena.",
+            pen.brief(Quantity::Temperature(from)),
+            pen.brief(Quantity::Temperature(highest))
+        ),
     }
 }
 

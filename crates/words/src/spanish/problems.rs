@@ -90,6 +90,10 @@ fn calc_problem(field: Field, problem: &CalcProblem, units: Units) -> String {
             "Tanto calor que condensaría por encima de {}, lo más alto para lo que se calcula este sistema. Use una temperatura exterior menor.",
             pen.show(Quantity::Temperature(*highest)),
         ),
+        CalcProblem::HighestBelowNeed { lowest } => format!(
+            "Este sistema necesita condensar hasta {}. Introduzca al menos eso, o revise el dato.",
+            pen.at_least(Quantity::Temperature(*lowest))
+        ),
         CalcProblem::LiftTooHigh => {
             "Una sola etapa de compresión no llega tan lejos. Introduzca una evaporación más alta o una condensación más baja.".to_owned()
         }

@@ -88,13 +88,33 @@ pub(super) fn rule(rule: Rule) -> RuleWords {
             "Salida mínima",
             "El voltaje con el que el motor conserva su velocidad mínima contra el ventilador, en el aire frío de la mínima de este sitio.",
         ),
+        Rule::StallSpeed => (
+            "Velocidad mínima",
+            "La que el ventilador alcanza con el menor voltaje que lo mantiene girando en el frío. El cojinete solo admitiría menos.",
+        ),
+        Rule::StallOutput => (
+            "Salida mínima",
+            "El menor voltaje con el que el motor mantiene girando su ventilador contra la grasa fría y el aire denso de la mínima de este sitio. El cojinete solo admitiría menos, pero por debajo el ventilador se cala.",
+        ),
+        Rule::MinimumSignalVolts => (
+            "Señal mínima, 0 a 10 V",
+            "En una entrada que empieza a 1 V y da velocidad plena a 10 V. Lo que diga la hoja de datos del motor va primero.",
+        ),
+        Rule::MinimumSignalDuty => (
+            "Señal mínima, ancho de pulso",
+            "La parte del tiempo en que la señal está activa, cuando siempre activa es velocidad plena. Lo que diga la hoja de datos del motor va primero.",
+        ),
+        Rule::LowestFrequency => (
+            "Frecuencia mínima",
+            "Ajústela en el variador como su límite inferior: la parte de la frecuencia de la red que el cojinete admite por mucho tiempo.",
+        ),
         Rule::MinimumSignal => (
             "Señal mínima",
             "La parte de la velocidad plena que el cojinete admite por mucho tiempo.",
         ),
         Rule::StartBoost => (
             "Impulso de arranque",
-            "Salida plena hasta que el ventilador toma velocidad. Con la salida mínima el motor puede no arrancar desde parado.",
+            "Salida plena hasta que el ventilador toma velocidad, con la grasa fría y con el aire que el viento empuja en sentido contrario, y la mitad más porque su inercia es una estimación. Un cojinete de casquillo recibe más. Con la salida mínima el motor puede no arrancar desde parado.",
         ),
         Rule::OnOffPoints => (
             "Para a, arranca a",

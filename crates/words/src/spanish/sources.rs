@@ -45,6 +45,12 @@ pub(super) fn source(english: &'static str) -> &'static str {
         "Kloss's equation with torque by voltage squared, against a square-law fan load" => {
             "Ecuación de Kloss con par según el cuadrado del voltaje, contra una carga de ventilador cuadrática"
         }
+        "Kloss's equation: pull-out of a fan drive on a reduced voltage; friction in the cold is common practice" => {
+            "Ecuación de Kloss: par máximo de un ventilador con voltaje reducido; la fricción en el frío es práctica común"
+        }
+        "Electrical machine textbooks: run-up of a drive; inertia, friction and reserve are common practice" => {
+            "Libros de texto de máquinas eléctricas: aceleración de un accionamiento; inercia, fricción y reserva son práctica común"
+        }
         "Kays & London: effectiveness-NTU by zones, at the method's least airflow and most flooding" => {
             "Kays & London: efectividad-NTU por zonas, con el menor caudal de aire y la mayor inundación del método"
         }
