@@ -99,17 +99,20 @@ pub(super) fn rule(rule: Rule) -> HelpWords {
             "Note the sensed value at minimum output and at full speed; the difference is the range.",
             "4 to 10 K (8 to 18 °F) of condensing temperature.",
         ),
-        Rule::LowestSpeed => (
+        Rule::LowestSpeed | Rule::StallSpeed => (
             "The slowest that the fan motor may turn for long.",
             "A tachometer on the shaft or a strobe on the blades at minimum output.",
             "A fifth of full speed with ball bearings, two fifths with sleeve bearings, unless the motor's maker says otherwise.",
         ),
-        Rule::MinimumOutput => (
+        Rule::MinimumOutput | Rule::StallOutput => (
             "The least that the controller may give the motor, as a share of the supply voltage.",
             "A true r.m.s. meter at the motor while the sensed value is below the range; an averaging meter shows another value.",
             "20 to 45 % of the voltage; it depends on motor, bearing and how heavy the cold air is.",
         ),
-        Rule::MinimumSignal => (
+        Rule::MinimumSignal
+        | Rule::MinimumSignalVolts
+        | Rule::MinimumSignalDuty
+        | Rule::LowestFrequency => (
             "The least signal that the motor or drive gets, as a share of full.",
             "A meter for d.c. volts on the signal pair, or the frequency on the drive's display.",
             "A fifth to two fifths of full; many motors with electronics stop below a tenth.",
@@ -117,7 +120,7 @@ pub(super) fn rule(rule: Rule) -> HelpWords {
         Rule::StartBoost => (
             "How long the motor gets full output when it starts from rest.",
             "Stop the fan by the simulated sensor, let it start, and time how long the volts stay full.",
-            "0.5 s with ball bearings, 2 s with sleeve bearings, whose cold oil is thick.",
+            "0.5 to 5 s: longer for large fans, for sleeve bearings with thick cold oil, and against wind.",
         ),
         Rule::OnOffPoints => (
             "The head pressures at which a pressure switch stops the fan and starts it again.",
@@ -228,6 +231,14 @@ pub(super) fn field(field: Field) -> FindWords {
         Field::CompressorLowest => (
             "The diagram of the operating envelope in the compressor's data sheet: its lower edge at your evaporating temperature.",
             "10 to 30 °C (50 to 85 °F), higher for higher evaporating temperatures.",
+        ),
+        Field::ModulatedFans => (
+            "Follow the wires from the controller to the fans and count those behind it; the others hang on contactors.",
+            "All of them; on long condensers often one or two at the end where liquid leaves.",
+        ),
+        Field::CompressorHighest => (
+            "The diagram of the operating envelope in the compressor's data sheet: its upper edge at your evaporating temperature.",
+            "50 to 65 °C (120 to 150 °F), lower for lower evaporating temperatures.",
         ),
         Field::ReturnAir => (
             "A thermometer in the air that goes into the indoor coil.",

@@ -99,17 +99,20 @@ pub(super) fn rule(rule: Rule) -> HelpWords {
             "Notez la valeur mesurée à la sortie minimale et à pleine vitesse\u{a0}; l’écart est la plage.",
             "De 4 à 10 K (8 à 18 °F) de température de condensation.",
         ),
-        Rule::LowestSpeed => (
+        Rule::LowestSpeed | Rule::StallSpeed => (
             "Le plus lentement que le moteur du ventilateur peut tourner durablement.",
             "Un tachymètre sur l’arbre ou un stroboscope sur les pales à la sortie minimale.",
             "Un cinquième de la pleine vitesse à roulements à billes, deux cinquièmes à paliers lisses, sauf avis du fabricant du moteur.",
         ),
-        Rule::MinimumOutput => (
+        Rule::MinimumOutput | Rule::StallOutput => (
             "Le moins que le régulateur peut donner au moteur, en part de la tension d’alimentation.",
             "Un appareil en valeur efficace vraie au moteur, valeur mesurée sous la plage\u{a0}; un appareil en valeur moyenne montre autre chose.",
             "De 20 à 45\u{a0}% de la tension\u{a0}; cela dépend du moteur, du palier et du poids de l’air froid.",
         ),
-        Rule::MinimumSignal => (
+        Rule::MinimumSignal
+        | Rule::MinimumSignalVolts
+        | Rule::MinimumSignalDuty
+        | Rule::LowestFrequency => (
             "Le plus petit signal que reçoit le moteur ou le variateur, en part du plein.",
             "Un voltmètre continu sur la paire de signal, ou la fréquence à l’afficheur du variateur.",
             "D’un cinquième à deux cinquièmes du plein\u{a0}; beaucoup de moteurs électroniques s’arrêtent sous un dixième.",
@@ -117,7 +120,7 @@ pub(super) fn rule(rule: Rule) -> HelpWords {
         Rule::StartBoost => (
             "Combien de temps le moteur reçoit la pleine sortie quand il démarre à l’arrêt.",
             "Arrêtez le ventilateur par la sonde simulée, laissez-le démarrer et chronométrez la pleine tension.",
-            "Il suffit de 0,5 s à roulements à billes, 2 s à paliers lisses, dont l’huile froide est épaisse.",
+            "De 0,5 à 5 s\u{a0}: plus pour de grands ventilateurs, des paliers lisses à l’huile froide et épaisse, et contre le vent.",
         ),
         Rule::OnOffPoints => (
             "Les pressions de condensation auxquelles un pressostat arrête le ventilateur et le relance.",
@@ -228,6 +231,14 @@ pub(super) fn field(field: Field) -> FindWords {
         Field::CompressorLowest => (
             "Le diagramme du domaine d’emploi dans la fiche du compresseur\u{a0}: son bord inférieur à votre température d’évaporation.",
             "De 10 à 30 °C (50 à 85 °F), plus haute pour une évaporation plus haute.",
+        ),
+        Field::ModulatedFans => (
+            "Suivez les fils du régulateur aux ventilateurs et comptez ceux qui sont derrière lui\u{a0}; les autres sont sur des contacteurs.",
+            "Tous\u{a0}; sur les longs condenseurs, souvent un ou deux au bout d’où sort le liquide.",
+        ),
+        Field::CompressorHighest => (
+            "Le diagramme du domaine d’emploi dans la fiche du compresseur\u{a0}: son bord supérieur à votre température d’évaporation.",
+            "De 50 à 65 °C (120 à 150 °F), plus basse pour une évaporation plus basse.",
         ),
         Field::ReturnAir => (
             "Un thermomètre dans l’air entrant dans la batterie intérieure.",

@@ -99,17 +99,20 @@ pub(super) fn rule(rule: Rule) -> HelpWords {
             "Anote el valor medido con la salida mínima y a velocidad plena; la diferencia es el rango.",
             "De 4 a 10 K (8 a 18 °F) de temperatura de condensación.",
         ),
-        Rule::LowestSpeed => (
+        Rule::LowestSpeed | Rule::StallSpeed => (
             "Lo más despacio que el motor del ventilador puede girar por mucho tiempo.",
             "Un tacómetro en el eje o un estroboscopio en las palas con la salida mínima.",
             "Un quinto de la velocidad plena con rodamientos de bolas, dos quintos con cojinetes lisos, salvo que el fabricante del motor diga otra cosa.",
         ),
-        Rule::MinimumOutput => (
+        Rule::MinimumOutput | Rule::StallOutput => (
             "Lo menos que el controlador puede dar al motor, como parte de la tensión de alimentación.",
             "Un medidor de verdadero valor eficaz en el motor mientras el valor medido está por debajo del rango; uno de valor medio muestra otra cosa.",
             "Del 20 al 45 % de la tensión; depende del motor, del cojinete y de lo denso que es el aire frío.",
         ),
-        Rule::MinimumSignal => (
+        Rule::MinimumSignal
+        | Rule::MinimumSignalVolts
+        | Rule::MinimumSignalDuty
+        | Rule::LowestFrequency => (
             "La señal mínima que recibe el motor o el variador, como parte de la plena.",
             "Un medidor de tensión continua en el par de señal, o la frecuencia en la pantalla del variador.",
             "De un quinto a dos quintos de la plena; muchos motores con electrónica paran por debajo de un décimo.",
@@ -117,7 +120,7 @@ pub(super) fn rule(rule: Rule) -> HelpWords {
         Rule::StartBoost => (
             "Cuánto tiempo recibe el motor salida plena cuando arranca desde parado.",
             "Pare el ventilador con el sensor simulado, déjelo arrancar y cronometre cuánto dura la tensión plena.",
-            "Bastan 0,5 s con rodamientos de bolas, 2 s con cojinetes lisos, cuyo aceite frío es espeso.",
+            "De 0,5 a 5 s: más con ventiladores grandes, con cojinetes lisos de aceite frío y espeso, y contra el viento.",
         ),
         Rule::OnOffPoints => (
             "Las presiones de condensación a las que un presostato para el ventilador y lo arranca de nuevo.",
@@ -228,6 +231,14 @@ pub(super) fn field(field: Field) -> FindWords {
         Field::CompressorLowest => (
             "El diagrama del campo de trabajo en la hoja de datos del compresor: su borde inferior a su temperatura de evaporación.",
             "De 10 a 30 °C (50 a 85 °F), más alta con evaporaciones más altas.",
+        ),
+        Field::ModulatedFans => (
+            "Siga los cables del controlador a los ventiladores y cuente los que están detrás de él; los demás cuelgan de contactores.",
+            "Todos; en condensadores largos, a menudo uno o dos en el extremo donde sale el líquido.",
+        ),
+        Field::CompressorHighest => (
+            "El diagrama del campo de trabajo en la hoja de datos del compresor: su borde superior a su temperatura de evaporación.",
+            "De 50 a 65 °C (120 a 150 °F), más baja con evaporaciones más bajas.",
         ),
         Field::ReturnAir => (
             "Un termómetro en el aire que entra al serpentín interior.",
