@@ -1,10 +1,15 @@
 //! Runs the cases of `crates/bench` in a browser, from the page that `cargo xtask bench` has put into a folder. Prints a line a case:
-//! its index, as given on the command line, and microseconds.
+//! its index, as given on the command line, and microseconds. With `pace` in place of an index it measures how soon the app itself answers a key.
+
+mod pace;
 
 use winterset_tests::browser::{Driver, Failure, Page, Profile, Screen, Server, told};
 
 #[tokio::main(flavor = "current_thread")]
 async fn main() -> Result<(), Failure> {
+    if std::env::args().nth(1).as_deref() == Some("pace") {
+        return pace::print().await;
+    }
     let folder = told("WINTERSET_DIST")?;
     let server = Server::of(folder.as_ref(), "/")?;
     let driver = Driver::start()?;

@@ -28,6 +28,7 @@ cargo xtask test                        set up what is missing and run every tes
 cargo xtask screenshots                 pictures of every screen into target/screenshots/
 cargo xtask references                  write the reference data anew from the outside libraries
 cargo xtask bench [REFRIGERANT]...      times natively, in a browser and in CoolProp, in one table
+cargo xtask bench pace                  how soon the app answers a key on a slow phone
 cargo xtask licences                    check the licences of all dependencies
 cargo xtask size                        what the app costs to download
 cargo xtask serve-dist DIR [--port N] [--base-path /x/]

@@ -9,7 +9,7 @@ use crate::error::Error;
 use crate::project;
 use crate::references;
 use crate::run::{say, step};
-use crate::setup::{WebTools, browser, wasm};
+use crate::setup::{WebTools, axe, browser, wasm};
 
 /// Runs them all, also after one part has failed, and names the parts that failed.
 pub fn everything() -> Result<(), Error> {
@@ -91,12 +91,14 @@ fn end_to_end(browser: &browser::Browser) -> Result<(), Error> {
     let dist = app::build(None)?;
     let for_folder = project::dist_for_folder();
     app::build_into(&for_folder, Some(project::TEST_BASE_PATH))?;
+    let axe = axe::ready()?;
     step(
         "running the end-to-end tests",
         None,
         browser_command(&["test", "--test", "browser"], &dist, browser)
             .env("WINTERSET_DIST_FOR_FOLDER", for_folder)
-            .env("WINTERSET_BASE_PATH", project::TEST_BASE_PATH),
+            .env("WINTERSET_BASE_PATH", project::TEST_BASE_PATH)
+            .env("WINTERSET_AXE", axe),
     )
 }
 

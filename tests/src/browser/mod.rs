@@ -5,10 +5,12 @@
 mod driver;
 mod page;
 mod server;
+mod tour;
 
 pub use driver::Driver;
 pub use page::{Page, Profile, Screen};
 pub use server::{Server, built};
+pub use tour::{Stop, every_stop};
 
 /// What stops a browser test.
 pub type Failure = Box<dyn std::error::Error + Send + Sync>;

@@ -65,6 +65,26 @@ pub struct Page {
 impl Page {
     /// Opens a browser with a profile.
     pub async fn open(driver: &Driver, profile: &Profile, screen: Screen) -> Result<Self, Failure> {
+        Self::open_set(driver, profile, screen, json!({})).await
+    }
+
+    /// Opens a browser in which the person has set text to this size, in CSS pixels; 16 is usual.
+    pub async fn open_with_text(
+        driver: &Driver,
+        profile: &Profile,
+        screen: Screen,
+        size: u32,
+    ) -> Result<Self, Failure> {
+        let set = json!({ "webkit.webprefs.default_font_size": size });
+        Self::open_set(driver, profile, screen, set).await
+    }
+
+    async fn open_set(
+        driver: &Driver,
+        profile: &Profile,
+        screen: Screen,
+        set: Value,
+    ) -> Result<Self, Failure> {
         let arguments = [
             "--headless=new".to_owned(),
             "--no-sandbox".to_owned(),
@@ -81,6 +101,7 @@ impl Page {
         let capabilities = json!({
             "goog:chromeOptions": {
                 "args": arguments,
+                "prefs": set,
                 "mobileEmulation": {
                     "deviceMetrics": {
                         "width": screen.width, "height": screen.height, "pixelRatio": 2.0, "touch": screen.width < 600, "mobile": screen.width < 600
@@ -92,6 +113,21 @@ impl Page {
         let capabilities: Capabilities = serde_json::from_value(capabilities)?;
         let browser = WebDriver::new(driver.address(), capabilities).await?;
         Ok(Self { browser })
+    }
+
+    /// Makes the window another size, as turning a phone does.
+    pub async fn resize(&self, screen: Screen) -> Result<(), Failure> {
+        let metrics = json!({
+            "width": screen.width, "height": screen.height, "deviceScaleFactor": 2.0, "mobile": screen.width < 1000
+        });
+        self.tell("Emulation.setDeviceMetricsOverride", metrics)
+            .await
+            .map(|_| ())
+    }
+
+    /// Tells the browser something in its own protocol, and gives what it answers.
+    pub async fn tell(&self, command: &str, details: Value) -> Result<Value, Failure> {
+        Ok(self.browser.cdp().send_raw(command, details).await?)
     }
 
     /// Goes to an address. A change behind `#` alone does not load the page anew.
@@ -240,6 +276,12 @@ impl Page {
         }
     }
 
+    /// Waits until what a selector finds has the focus.
+    pub async fn until_focused(&self, css: &str) -> Result<(), Failure> {
+        let script = format!("return document.activeElement.matches({})", json!(css));
+        self.until(&format!("{css} has the focus"), &script).await
+    }
+
     /// Waits until a text stands at a place.
     pub async fn until_text(&self, css: &str, text: &str) -> Result<(), Failure> {
         let script = format!(
@@ -335,11 +377,9 @@ impl Page {
     /// Shows the screen as it would be printed, or as a screen again.
     pub async fn as_paper(&self, paper: bool) -> Result<(), Failure> {
         let media = if paper { "print" } else { "" };
-        self.browser
-            .cdp()
-            .send_raw("Emulation.setEmulatedMedia", json!({ "media": media }))
-            .await?;
-        Ok(())
+        self.tell("Emulation.setEmulatedMedia", json!({ "media": media }))
+            .await
+            .map(|_| ())
     }
 
     /// Closes the browser; the profile stays.

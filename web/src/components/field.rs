@@ -173,10 +173,16 @@ pub struct ChooseProps {
 pub fn Choose(props: &ChooseProps) -> Html {
     let choose = props.choose.reform(|event: Event| chosen(&event));
     let known = props.choices.iter().any(|(key, _)| *key == props.chosen);
+    let mut names = props.choices.iter();
+    let stand_in = names.find(|(key, _)| *key == props.chosen);
+    let stand_in = stand_in.map_or_else(|| props.chosen.clone(), |(_, name)| name.clone());
     let answer = html! {
         <select class={classes!("entry", props.assumed.then_some("entry--assumed"))} id={props.round.id()} onchange={choose}
             aria-invalid={props.round.error.is_some().to_string()} aria-describedby={props.round.describes()}>
-            if let Some(none) = &props.none {
+            // What is assumed stands apart from the same as an answer: a browser tells of no choice that was made already.
+            if props.assumed {
+                <option value="" selected=true>{ stand_in }{ " (" }{ screen().assumed_form }{ ")" }</option>
+            } else if let Some(none) = &props.none {
                 <option value="" selected={props.chosen.is_empty()}>{ none }</option>
             }
             if !known && !props.chosen.is_empty() {
@@ -184,7 +190,7 @@ pub fn Choose(props: &ChooseProps) -> Html {
                 <option value={props.chosen.clone()} selected=true>{ &props.chosen }</option>
             }
             { for props.choices.iter().map(|(key, name)| html! {
-                <option value={key.clone()} selected={*key == props.chosen}>{ name }</option>
+                <option value={key.clone()} selected={!props.assumed && *key == props.chosen}>{ name }</option>
             }) }
         </select>
     };

@@ -333,11 +333,28 @@ fn head(picture: &Picture, panel: &Panel) -> Html {
                 }) }
             </svg>
             <line class="need-line" x1={percent(need)} x2={percent(need)} y1="0" y2="100%" />
-            <text class="ladder__word" x={percent(need)} y="100%" dy="-0.5em"
-                dx={if need > 0.5 { "-0.4em" } else { "0.4em" }} text-anchor={if need > 0.5 { "end" } else { "start" }}>
-                { &picture.need_name }
-            </text>
+            { need_word(picture, need) }
         </svg>
+    }
+}
+
+/// The word for the need, on the wider side of its line; along the line where two panels leave no width for it.
+fn need_word(picture: &Picture, need: f64) -> Html {
+    let is_left = need > 0.5;
+    if picture.panels.len() > 1 {
+        return html! {
+            <svg x={percent(need)} y="100%" overflow="visible">
+                <text class="ladder__word" transform="rotate(-90)" dx="0.5em" dy={if is_left { "-0.4em" } else { "1.1em" }}>
+                    { &picture.need_name }
+                </text>
+            </svg>
+        };
+    }
+    html! {
+        <text class="ladder__word" x={percent(need)} y="100%" dy="-0.5em"
+            dx={if is_left { "-0.4em" } else { "0.4em" }} text-anchor={if is_left { "end" } else { "start" }}>
+            { &picture.need_name }
+        </text>
     }
 }
 

@@ -23,6 +23,7 @@ pub mod ladder;
 pub mod on_controller;
 pub mod places;
 pub mod refrigerant;
+pub mod rested;
 pub mod scale;
 pub mod send;
 pub mod shared_bank;

@@ -89,7 +89,7 @@ pub fn Send(props: &SendProps) -> Html {
             <h2>{ t.send }</h2>
             <p class="part__note">{ t.send_note }</p>
             <div class="buttons">
-                <button type="button" class="button" onclick={copy}>{ t.copy_link }</button>
+                <button type="button" class="button" data-act="copy-link" onclick={copy}>{ t.copy_link }</button>
                 if can_share() {
                     <button type="button" class="button" onclick={share}>{ t.share }</button>
                 }

@@ -189,22 +189,26 @@ fn answer(plan: &Plan, sampled: &Sampled, read: Read, rung: usize, units: Units)
     };
     let short = !found.of(read.method).holds;
     let sentence = ladder::sentence(plan, found, read, units);
+    // Read large it scrolls by itself, by keyboard too.
+    let name = (words().pictures().read_at)(&ladder::outdoor(plan, found, units));
     match read.beside {
         // The table says to the eye what the sentence says to the ear, once each.
         Some(beside) => html! {
-            <div class="answer">
+            <div class="answer" role="group" tabindex="0" aria-label={name}>
                 <p class="unseen" aria-live="polite">{ sentence }</p>
                 { both(plan, found, (read.method, beside), units) }
             </div>
         },
         None => html! {
-            <div class="answer" aria-live="polite">
+            <div class="answer" role="group" tabindex="0" aria-label={name}>
+                <div aria-live="polite">
                 <p class={classes!("answer__sentence", short.then_some("answer__sentence--short"))}>{ sentence }</p>
                 <dl>
                     { for ladder::answers(plan, found, read.method, units).into_iter().map(|(name, value)| html! {
                         <div><dt>{ name }</dt><dd>{ breaking_before_the_unit(&value) }</dd></div>
                     }) }
                 </dl>
+                </div>
             </div>
         },
     }

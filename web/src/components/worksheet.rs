@@ -20,7 +20,7 @@ pub struct WorksheetProps {
     pub edit: Callback<(Question, Entry)>,
 }
 
-/// A worksheet under its head.
+/// A worksheet under its head. Values are said as they change: all of them, or where a strip holds the strong ones, these.
 #[component]
 pub fn WorksheetFrame(props: &WorksheetProps) -> Html {
     let labels = words().worksheets().labels();
@@ -29,7 +29,7 @@ pub fn WorksheetFrame(props: &WorksheetProps) -> Html {
         if answered.layout == Layout::InSight {
             { strip(&answered.strong) }
         }
-        { for answered.parts.iter().map(|part| section(part, &props.edit)) }
+        { for answered.parts.iter().map(|part| section(part, answered.layout, &props.edit)) }
         if answered.layout == Layout::Beside {
             { notes(answered) }
         } else {
@@ -40,7 +40,7 @@ pub fn WorksheetFrame(props: &WorksheetProps) -> Html {
                     <p class="part__note">{ labels.fix }</p>
                 } else {
                     <p class="part__note">{ labels.touch_note }</p>
-                    { lines(&answered.lines) }
+                    <div aria-live={(answered.layout == Layout::Below).then_some("polite")}>{ lines(&answered.lines) }</div>
                 }
             </section>
         }
@@ -73,7 +73,7 @@ fn strip(strong: &[Line]) -> Html {
     }
 }
 
-fn section(part: &Part, edit: &Callback<(Question, Entry)>) -> Html {
+fn section(part: &Part, layout: Layout, edit: &Callback<(Question, Entry)>) -> Html {
     if part.asked.is_empty() && part.lines.is_empty() {
         return Html::default();
     }
@@ -82,12 +82,14 @@ fn section(part: &Part, edit: &Callback<(Question, Entry)>) -> Html {
             if let Some(title) = part.title {
                 <h2>{ title }</h2>
             }
-            { for part.asked.iter().map(|asked| row(asked, edit)) }
+            { for part.asked.iter().map(|asked| html! {
+                <Row key={asked.question.key()} asked={asked.clone()} edit={edit.clone()} />
+            }) }
             if let Some(note) = &part.note {
                 <p class="quiet">{ note }</p>
             }
             if !part.lines.is_empty() {
-                { lines(&part.lines) }
+                <div aria-live={(layout == Layout::Beside).then_some("polite")}>{ lines(&part.lines) }</div>
             }
         </section>
     }
@@ -101,7 +103,17 @@ fn lines(lines: &[Line]) -> Html {
     }
 }
 
-fn row(asked: &Asked, edit: &Callback<(Question, Entry)>) -> Html {
+/// Properties of [`Row`].
+#[derive(PartialEq, Properties)]
+struct RowProps {
+    asked: Asked,
+    edit: Callback<(Question, Entry)>,
+}
+
+/// A question, drawn anew when something about it changes and not at every key elsewhere.
+#[component]
+fn Row(props: &RowProps) -> Html {
+    let RowProps { asked, edit } = props;
     let labels = words().worksheets().labels();
     let question = asked.question;
     let round = Round {
@@ -115,7 +127,7 @@ fn row(asked: &Asked, edit: &Callback<(Question, Entry)>) -> Html {
         Form::Refrigerant { assumed } => {
             let edit = edit.reform(move |typed: String| (question, Entry::new(typed)));
             html! {
-                <RefrigerantRow key={question.key()} {round} typed={asked.typed.clone()} stand_in={assumed.clone()} {edit} />
+                <RefrigerantRow {round} typed={asked.typed.clone()} stand_in={assumed.clone()} {edit} />
             }
         }
         Form::Choice {
@@ -126,7 +138,7 @@ fn row(asked: &Asked, edit: &Callback<(Question, Entry)>) -> Html {
             let choose = edit.reform(move |key: String| (question, Entry::new(key)));
             let stand_in = assumed.then(|| chosen.clone());
             html! {
-                <Choose key={question.key()} round={Round { stand_in, ..round }} choices={choices.clone()}
+                <Choose round={Round { stand_in, ..round }} choices={choices.clone()}
                     chosen={chosen.clone()} assumed={*assumed} {choose} />
             }
         }
@@ -153,7 +165,7 @@ fn row(asked: &Asked, edit: &Callback<(Question, Entry)>) -> Html {
                 ..round
             };
             html! {
-                <Number key={question.key()} {round} text={asked.typed.clone()} units={units.clone()} unit={beside}
+                <Number {round} text={asked.typed.clone()} units={units.clone()} unit={beside}
                     signed={*signed} edit={enter} {choose} />
             }
         }

@@ -15,8 +15,9 @@ use crate::components::from_phone::FromPhone;
 use crate::components::go::Go;
 use crate::components::head::Head;
 use crate::components::refrigerant::RefrigerantRow;
+use crate::components::rested::use_rested;
 use crate::route::Route;
-use crate::store::{Act, ShelfHandle, use_shelf};
+use crate::store::{Act, Shelf, use_shelf};
 use crate::view::fields::{self, ESSENTIALS, REST};
 use crate::view::name_or;
 use crate::view::plan::{self, Planned};
@@ -46,24 +47,34 @@ pub fn Inputs(props: &InputsProps) -> Html {
     });
     let units = shelf.preferences.units;
     let site = shelf.site(&props.site);
-    let Some(system) = site.and_then(|site| site.system(&props.system)).cloned() else {
+    let system = site.and_then(|site| site.system(&props.system)).cloned();
+    // A plan takes longer than a key may: it is made once the person pauses. What cannot be read is told at once.
+    let rested = use_rested(&system);
+    let (Some(system), Some(rested)) = (system, rested) else {
         return html! { <Nowhere message={t.gone_system} /> };
     };
-    let planned = plan::of(&system);
+    let (answered, planned) = match plan::at_hand(&system) {
+        Some(planned) => (system.clone(), planned),
+        None => (rested.clone(), plan::of(&rested)),
+    };
     let to_plan = Route::Plan {
         site: props.site.clone(),
         system: props.system.clone(),
     };
     let form = Form {
-        shelf: shelf.clone(),
-        site: props.site.clone(),
+        to: To {
+            shelf: shelf.dispatcher(),
+            site: props.site.clone(),
+            system: props.system.clone(),
+        },
         units,
         planned: planned.clone(),
-        system: Rc::new(system.clone()),
+        answered,
+        system: system.clone(),
         winter: site.and_then(|site| site.winter()),
     };
     let name = name_or(&system.name, t.unnamed_system);
-    let verdict = plan::headline(&system, units);
+    let verdict = plan::said(&planned, units);
     html! {
         <main class="screen">
             <Head title={t.inputs} up={(to_plan.clone(), name)} />
@@ -87,23 +98,17 @@ pub fn Inputs(props: &InputsProps) -> Html {
     }
 }
 
-/// Makes the rows of one system's form.
-struct Form {
-    shelf: ShelfHandle,
+/// The system that answers go to.
+#[derive(Clone, PartialEq)]
+struct To {
+    shelf: UseReducerDispatcher<Shelf>,
     site: String,
-    units: Units,
-    planned: Planned,
-    system: Rc<System>,
-    winter: Option<WinterHours>,
+    system: String,
 }
 
-impl Form {
+impl To {
     fn edit(&self, change: impl Fn(&mut System, String) + 'static) -> Callback<String> {
-        let (shelf, site, system) = (
-            self.shelf.dispatcher(),
-            self.site.clone(),
-            self.system.id.clone(),
-        );
+        let (shelf, site, system) = (self.shelf.clone(), self.site.clone(), self.system.clone());
         let change = Rc::new(change);
         Callback::from(move |text: String| {
             let change = change.clone();
@@ -114,13 +119,78 @@ impl Form {
             });
         })
     }
+}
+
+/// Properties of [`NumberRow`] and [`ChoiceRow`]: all that they show, so that a key draws the row anew that it changes and no other.
+#[derive(PartialEq, Properties)]
+struct RowProps {
+    to: To,
+    field: Field,
+    round: Round,
+    typed: AttrValue,
+    /// Stable name of the unit beside a number.
+    #[prop_or_default]
+    unit: String,
+}
+
+#[component]
+fn NumberRow(props: &RowProps) -> Html {
+    let field = props.field;
+    let Some(kind) = kind_of(field) else {
+        return Html::default();
+    };
+    let unit = props.unit.clone();
+    let edit = props.to.edit(move |system, typed| {
+        // The unit that stood beside the answer goes with it, so that it means the same whatever is set later.
+        system.set(field, Entry::with_unit(typed, unit.clone()));
+    });
+    let choose = props.to.edit(move |system, unit| {
+        let typed = system.entry(field).map(|entry| entry.typed.clone());
+        system.set(field, Entry::with_unit(typed.unwrap_or_default(), unit));
+    });
+    html! {
+        <Number round={props.round.clone()} text={props.typed.clone()} units={fields::units_of(kind)}
+            unit={props.unit.clone()} signed={fields::is_signed(kind)} {edit} {choose} />
+    }
+}
+
+#[component]
+fn ChoiceRow(props: &RowProps) -> Html {
+    let field = props.field;
+    let choose = props
+        .to
+        .edit(move |system, key| system.set(field, Entry::new(key)));
+    html! {
+        <Choose round={props.round.clone()} choices={fields::choices(field)} chosen={props.typed.clone()}
+            none={AttrValue::from(screen().not_known)} {choose} />
+    }
+}
+
+/// Makes the rows of one system's form.
+struct Form {
+    to: To,
+    units: Units,
+    planned: Planned,
+    /// The system as it was when that was planned.
+    answered: System,
+    system: System,
+    winter: Option<WinterHours>,
+}
+
+impl Form {
+    fn edit(&self, change: impl Fn(&mut System, String) + 'static) -> Callback<String> {
+        self.to.edit(change)
+    }
 
     fn rename(&self) -> Callback<String> {
         self.edit(|system, name| system.name = name)
     }
 
     fn round(&self, field: Field) -> Round {
+        // What was wrong with another answer says nothing about this one.
+        let is_same = self.system.entry(field) == self.answered.entry(field);
         let error = plan::error_at(&self.system, &self.planned, field, self.units);
+        let error = error.filter(|_| is_same);
         fields::round(&self.system, field, error, self.units)
     }
 
@@ -142,24 +212,11 @@ impl Form {
     }
 
     fn number(&self, field: Field) -> Html {
-        let Some(kind) = kind_of(field) else {
-            return Html::default();
-        };
-        let unit = fields::unit_beside(&self.system, field, kind, self.units);
-        let edit = {
-            let unit = unit.clone();
-            self.edit(move |system, typed| {
-                // The unit that stood beside the answer goes with it, so that it means the same whatever is set later.
-                system.set(field, Entry::with_unit(typed, unit.clone()));
-            })
-        };
-        let choose = self.edit(move |system, unit| {
-            let typed = system.entry(field).map(|entry| entry.typed.clone());
-            system.set(field, Entry::with_unit(typed.unwrap_or_default(), unit));
-        });
+        let unit =
+            kind_of(field).map(|kind| fields::unit_beside(&self.system, field, kind, self.units));
         html! {
-            <Number key={field.key()} round={self.round(field)} text={self.typed(field)} units={fields::units_of(kind)}
-                {unit} signed={fields::is_signed(kind)} {edit} {choose} />
+            <NumberRow key={field.key()} to={self.to.clone()} {field} round={self.round(field)} typed={self.typed(field)}
+                unit={unit.unwrap_or_default()} />
         }
     }
 
@@ -178,8 +235,13 @@ impl Form {
     fn offer(&self, field: Field, hours: &WinterHours) -> Html {
         let entry = weather::low_entry(hours, self.units);
         let take = self.edit(move |system, _| system.set(field, entry.clone()));
+        // The button goes as soon as it was touched; the focus stays with the answer.
+        let touched = take.reform(move |_: MouseEvent| {
+            focus(field.key());
+            String::new()
+        });
         html! {
-            <button type="button" class="button button--plain" data-act="use-low" onclick={take.reform(|_: MouseEvent| String::new())}>
+            <button type="button" class="button button--plain" data-act="use-low" onclick={touched}>
                 { (words().weather().offer)(&weather::low(hours, self.units)) }
             </button>
         }
@@ -216,10 +278,8 @@ impl Form {
     }
 
     fn choice(&self, field: Field) -> Html {
-        let choose = self.edit(move |system, key| system.set(field, Entry::new(key)));
         html! {
-            <Choose key={field.key()} round={self.round(field)} choices={fields::choices(field)} chosen={self.typed(field)}
-                none={AttrValue::from(screen().not_known)} {choose} />
+            <ChoiceRow key={field.key()} to={self.to.clone()} {field} round={self.round(field)} typed={self.typed(field)} />
         }
     }
 

@@ -27,7 +27,7 @@ use crate::route::Route;
 use crate::store::{Act, Preferences, use_shelf};
 use crate::view::fitting::{self, Scribe};
 use crate::view::name_or;
-use crate::view::plan::{Held, Planned};
+use crate::view::plan::Held;
 use crate::view::sheet::Writer;
 use crate::view::{controllers, fields, plan, words};
 
@@ -47,15 +47,27 @@ pub fn PlanScreen(props: &PlanProps) -> Html {
     let shelf = use_shelf();
     let navigator = use_navigator();
     let units = shelf.preferences.units;
+    let here = Here {
+        site: props.site.clone(),
+        system: props.system.clone(),
+    };
+    let choose = use_callback(
+        (shelf.dispatcher(), here.clone()),
+        |controller: String, (shelf, here)| {
+            shelf.dispatch(Act::EditSystem {
+                site: here.site.clone(),
+                system: here.system.clone(),
+                edit: Rc::new(move |system: &mut System| {
+                    system.controller.clone_from(&controller);
+                }),
+            });
+        },
+    );
     let found = shelf
         .site(&props.site)
         .and_then(|site| Some((site, site.system(&props.system)?)));
     let Some((site, system)) = found else {
         return html! { <Nowhere message={t.gone_system} /> };
-    };
-    let here = Here {
-        site: props.site.clone(),
-        system: props.system.clone(),
     };
     let remove = {
         let (shelf, navigator, here) = (shelf.dispatcher(), navigator, here.clone());
@@ -80,26 +92,14 @@ pub fn PlanScreen(props: &PlanProps) -> Html {
         name_or(&site.name, t.unnamed_site),
     );
     let planned = plan::of(system);
-    let choose = {
-        let (shelf, here) = (shelf.dispatcher(), here.clone());
-        Callback::from(move |controller: String| {
-            shelf.dispatch(Act::EditSystem {
-                site: here.site.clone(),
-                system: here.system.clone(),
-                edit: Rc::new(move |system: &mut System| {
-                    system.controller.clone_from(&controller);
-                }),
-            });
-        })
-    };
     html! {
         <main class="screen screen--wide">
             <Head title={name.clone()} {up} />
             { match planned.as_ref() {
-                Ok(plan) => {
-                    let shown = Shown { plan, planned: &planned, system, hours: site.winter() };
-                    whole(shown, &here, &shelf.preferences, choose)
-                }
+                Ok(_) => html! {
+                    <Whole plan={Held(planned.clone())} system={system.clone()} hours={site.winter()} {here} {choose}
+                        preferences={shelf.preferences.without_typed()} />
+                },
                 Err(errors) => missing(errors, system, &here, units),
             } }
             if !system.entries.is_empty() {
@@ -114,7 +114,7 @@ pub fn PlanScreen(props: &PlanProps) -> Html {
 }
 
 /// The system that is on the screen.
-#[derive(Clone)]
+#[derive(Clone, PartialEq)]
 struct Here {
     site: String,
     system: String,
@@ -171,23 +171,32 @@ fn missing(errors: &[FieldError], system: &System, here: &Here, units: Units) ->
     </> }
 }
 
-/// A system with its plan.
-struct Shown<'a> {
-    plan: &'a Plan,
-    planned: &'a Planned,
-    system: &'a System,
+/// Properties of [`Whole`].
+#[derive(PartialEq, Properties)]
+struct WholeProps {
+    plan: Held,
+    system: System,
     hours: Option<WinterHours>,
+    here: Here,
+    /// A controller was chosen.
+    choose: Callback<String>,
+    /// Without what is typed on this screen, which changes nothing here but the ladder.
+    preferences: Preferences,
 }
 
 /// The whole plan.
-fn whole(shown: Shown, here: &Here, preferences: &Preferences, choose: Callback<String>) -> Html {
+#[component]
+fn Whole(props: &WholeProps) -> Html {
     let t = screen();
-    let Shown {
-        plan,
-        planned,
+    let WholeProps {
         system,
-        hours,
-    } = shown;
+        here,
+        preferences,
+        ..
+    } = props;
+    let Ok(plan) = props.plan.0.as_ref() else {
+        return Html::default();
+    };
     let units = preferences.units;
     let writer = Writer::new(plan, units);
     let is_assumed = |field: &Field| {
@@ -235,10 +244,10 @@ fn whole(shown: Shown, here: &Here, preferences: &Preferences, choose: Callback<
                         <details class="more"><summary>{ t.settings_all_the_same }</summary>{ settings }</details>
                     }
                 </section>
-                { on_controller(plan, system, preferences, choose) }
+                { on_controller(plan, system, preferences, props.choose.clone()) }
             </div>
             <div class="two__side">
-                <Winter plan={Held(planned.clone())} />
+                <Winter plan={props.plan.clone()} />
                 { sketches(plan, here, preferences) }
             </div>
             <div class="two__rest">
@@ -259,10 +268,10 @@ fn whole(shown: Shown, here: &Here, preferences: &Preferences, choose: Callback<
                 <h2>{ t.known_point }</h2>
                 { sheet(writer.known_point()) }
             </section>
-            <CyclePart plan={Held(planned.clone())} {units} />
+            <CyclePart plan={props.plan.clone()} {units} />
             </div>
         </div>
-        <AdvicePart system={system.clone()} plan={Held(planned.clone())} {units} {hours} input={{
+        <AdvicePart system={system.clone()} plan={props.plan.clone()} {units} hours={props.hours.clone()} input={{
             let here = here.clone();
             Callback::from(move |field| here.input(field))
         }} />

@@ -1,7 +1,7 @@
 //! All sites; on a phone that holds none, what this is and where to start.
 
-use winterset_profile::Site;
 use winterset_profile::share::{self, ShareError};
+use winterset_profile::{Sheet, Site};
 use winterset_words::screen;
 use yew::prelude::*;
 use yew_router::prelude::*;
@@ -76,6 +76,10 @@ pub fn Sites() -> Html {
                 if !has_demo {
                     <button type="button" class="button" onclick={demo_site}>{ t.load_demo }</button>
                 }
+                // The worksheet that is opened most, often in a hurry: a touch from here.
+                <Go to={Route::Worksheet { sheet: Sheet::Saturation.key().to_owned() }} class="button">
+                    { words().worksheets().sheet(Sheet::Saturation).name }
+                </Go>
             </div>
             if !has_demo {
                 <p class="quiet quiet--after">{ t.demo_note }</p>

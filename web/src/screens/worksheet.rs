@@ -45,14 +45,15 @@ fn Open(props: &OpenProps) -> Html {
     let answered = use_memo((sheet, kept.clone(), units), |(sheet, kept, units)| {
         worksheets::answer(*sheet, kept, *units)
     });
-    let edit = {
-        let shelf = shelf.dispatcher();
-        Callback::from(move |(question, entry): (Question, Entry)| {
+    let edit = use_callback(
+        (shelf.dispatcher(), sheet),
+        |(question, entry): (Question, Entry), (shelf, sheet)| {
+            let sheet = *sheet;
             shelf.dispatch(Act::EditPreferences(Rc::new(move |preferences| {
                 preferences.worksheets.set(sheet, question, entry.clone());
             })));
-        })
-    };
+        },
+    );
     let clear = {
         let shelf = shelf.dispatcher();
         Callback::from(move |()| {

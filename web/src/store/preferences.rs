@@ -111,6 +111,15 @@ impl Preferences {
         self.language.unwrap_or_else(of_the_browser)
     }
 
+    /// The same as if nothing had been typed on the plan's screen and on the worksheets: what other parts of the app go by.
+    pub fn without_typed(&self) -> Self {
+        Self {
+            worksheets: Worksheets::default(),
+            outdoor_now: String::new(),
+            ..self.clone()
+        }
+    }
+
     /// The controller with this identifier.
     pub fn controller(&self, id: &str) -> Option<&Controller> {
         let mut controllers = self.controllers.iter();

@@ -39,6 +39,15 @@ pub fn of(system: &System) -> Planned {
     })
 }
 
+/// The plan of a system where it was made before, or costs no more than reading the answers because one of them is missing or wrong.
+pub fn at_hand(system: &System) -> Option<Planned> {
+    let made = MADE.with_borrow(|made| {
+        let same = made.iter().find(|(entries, _)| *entries == system.entries);
+        same.map(|(_, planned)| planned.clone())
+    });
+    made.or_else(|| Some(Rc::new(Err(system.read().err()?))))
+}
+
 /// What is wrong at one field, in a sentence; a field that merely waits for its first answer is not wrong yet.
 pub fn error_at(system: &System, planned: &Planned, field: Field, units: Units) -> Option<String> {
     let errors = planned.as_ref().as_ref().err()?;
@@ -51,7 +60,12 @@ pub fn error_at(system: &System, planned: &Planned, field: Field, units: Units) 
 
 /// What a plan says in a few words, or that there is none yet.
 pub fn headline(system: &System, units: Units) -> String {
-    match of(system).as_ref() {
+    said(&of(system), units)
+}
+
+/// The same of a plan that is at hand.
+pub fn said(planned: &Planned, units: Units) -> String {
+    match planned.as_ref() {
         Ok(plan) => words().verdict(plan.verdict, plan, units),
         Err(errors) => (screen().planless_for)(errors.len()),
     }

@@ -1,6 +1,7 @@
 //! Benchmarks: the cases of `crates/bench` natively, in a browser and in CoolProp, in one table. Speed is shown here and never in timed tests.
 
 mod browser;
+mod pace;
 mod peer;
 mod table;
 
@@ -24,8 +25,11 @@ struct Row {
     peer: Option<peer::Time>,
 }
 
-/// Runs every benchmark, or those of the refrigerants named, and prints the table.
+/// Runs every benchmark, or those of the refrigerants named, and prints the table; or measures the pace of the app.
 pub fn run(refrigerants: &[OsString]) -> Result<(), Error> {
+    if refrigerants == [pace::NAME] {
+        return pace::print();
+    }
     let folder = folder();
     std::fs::create_dir_all(&folder).map_err(Error::at(&folder))?;
     let lines = output_of_step(

@@ -1,8 +1,10 @@
 //! Set-up: whatever a job needs and the machine lacks, at pinned versions, into `.tools/` where it can be.
 
+pub mod axe;
 pub mod browser;
 pub mod cargo_tools;
 mod debian;
+mod npm;
 pub mod python;
 pub mod wasm;
 pub mod wasm_opt;
