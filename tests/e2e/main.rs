@@ -5,6 +5,8 @@ mod accessible;
 mod answers;
 mod carry;
 mod controllers;
+mod fit;
+mod help;
 mod hosting;
 mod keyboard;
 mod offline;

@@ -11,6 +11,7 @@ const SCREENS: &[(&str, Place)] = &[
     ("sites", Place::At("#/")),
     ("site", Place::OfSite("")),
     ("plan", Place::OfSystem("")),
+    ("fit", Place::OfSystem("/fit")),
     ("inputs", Place::OfSystem("/inputs")),
     ("worksheets", Place::At("#/worksheets")),
     ("saturation", Place::At("#/worksheets/saturation")),

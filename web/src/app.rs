@@ -7,6 +7,7 @@ use yew::prelude::*;
 use yew_router::prelude::*;
 
 use crate::components::places::Places;
+use crate::install::{self, Offer};
 use crate::offline::{self, Offline};
 use crate::route::{Place, Route};
 use crate::screens;
@@ -21,6 +22,11 @@ pub fn App() -> Html {
     use_effect_with((), {
         let offline = offline.setter();
         move |()| offline::watch(Callback::from(move |state| offline.set(state)))
+    });
+    let offer = use_state_eq(|| None::<Offer>);
+    use_effect_with((), {
+        let offer = offer.setter();
+        move |()| install::watch(Callback::from(move |found| offer.set(found)))
     });
     use_effect_with((), {
         let dispatcher = kept.dispatcher();
@@ -47,7 +53,9 @@ pub fn App() -> Html {
     html! {
         <ContextProvider<UseReducerHandle<Shelf>> context={kept}>
             <ContextProvider<Offline> context={*offline}>
-                <HashRouter><Frame {language} /></HashRouter>
+                <ContextProvider<Option<Offer>> context={(*offer).clone()}>
+                    <HashRouter><Frame {language} /></HashRouter>
+                </ContextProvider<Option<Offer>>>
             </ContextProvider<Offline>>
         </ContextProvider<UseReducerHandle<Shelf>>>
     }
@@ -61,7 +69,9 @@ struct FrameProps {
 /// The screen of the address, between the notices and the places.
 #[component]
 fn Frame(props: &FrameProps) -> Html {
-    let here = use_route::<Route>().map_or(Place::Sites, |route| route.place());
+    let route = use_route::<Route>();
+    use_opened(route.as_ref().and_then(Route::site));
+    let here = route.map_or(Place::Sites, |route| route.place());
     let spoken = props.language.tag();
     // A new key draws everything anew. The settings follow by themselves, and so keep the focus at the choice just made.
     let screen_key = match here {
@@ -75,6 +85,24 @@ fn Frame(props: &FrameProps) -> Html {
             <Places key={format!("places-{spoken}")} {here} />
         </div>
     }
+}
+
+/// Notes which site is opened, so that the one in use stands first among the sites.
+#[hook]
+fn use_opened(site: Option<&str>) {
+    let kept = use_context::<UseReducerHandle<Shelf>>();
+    // A site that was just added is noted too, as soon as it is there.
+    let site = site
+        .filter(|site| kept.as_ref().is_some_and(|kept| kept.site(site).is_some()))
+        .map(str::to_owned);
+    use_effect_with(site, move |site| {
+        if let (Some(kept), Some(site)) = (kept, site.clone()) {
+            kept.dispatch(Act::Opened {
+                site,
+                at: js_sys::Date::now() as u64,
+            });
+        }
+    });
 }
 
 /// What the app has to say about itself: what was not kept, and a new version.

@@ -22,6 +22,14 @@ pub enum Route {
         /// Identifier of the system.
         system: String,
     },
+    /// How the plan's method is fitted and wired.
+    #[at("/site/:site/:system/fit")]
+    Fit {
+        /// Identifier of the site.
+        site: String,
+        /// Identifier of the system.
+        system: String,
+    },
     /// The answers that the plan starts from.
     #[at("/site/:site/:system/inputs")]
     Inputs {
@@ -77,6 +85,18 @@ impl Route {
             Route::Worksheets | Route::Worksheet { .. } => Place::Worksheets,
             Route::Settings | Route::Controller { .. } => Place::Settings,
             _ => Place::Sites,
+        }
+    }
+
+    /// The site that a screen belongs to.
+    pub fn site(&self) -> Option<&str> {
+        match self {
+            Route::Site { site }
+            | Route::Plan { site, .. }
+            | Route::Fit { site, .. }
+            | Route::Inputs { site, .. }
+            | Route::Input { site, .. } => Some(site),
+            _ => None,
         }
     }
 

@@ -115,6 +115,29 @@ fn what_is_kept_comes_back() {
 }
 
 #[wasm_bindgen_test]
+fn when_a_site_was_opened_is_kept_beside_its_record() {
+    keep("a", hut());
+    let opened = |site: &str, at| Act::Opened {
+        site: site.to_owned(),
+        at,
+    };
+    let record = LocalStorage::raw().get_item("winterset.site.a").unwrap();
+    let shelf = Rc::new(Shelf::load()).reduce(opened("a", 7));
+    let shelf = shelf.reduce(opened("nowhere", 8));
+    assert_eq!(Shelf::load().opened, shelf.opened);
+    assert_eq!(shelf.opened.len(), 1);
+    let after = LocalStorage::raw().get_item("winterset.site.a").unwrap();
+    assert_eq!(record, after);
+    // An order that cannot be read costs nothing but the order.
+    LocalStorage::raw()
+        .set_item("winterset.opened", "[]")
+        .unwrap();
+    let shelf = Shelf::load();
+    assert!(shelf.opened.is_empty() && shelf.unreadable.is_empty());
+    LocalStorage::clear();
+}
+
+#[wasm_bindgen_test]
 fn what_cannot_be_read_is_left_alone() {
     LocalStorage::clear();
     LocalStorage::raw()
@@ -149,6 +172,13 @@ fn a_full_storage_is_said_and_the_change_stays_on_the_screen() {
         Some(winterset_web::store::keep::KeepError::Full)
     );
     assert_eq!(shelf.sites.len(), 1);
+    // Looking at a site afterwards does not unsay it.
+    let trouble = shelf.trouble.clone();
+    let shelf = shelf.reduce(Act::Opened {
+        site: "large".to_owned(),
+        at: 1,
+    });
+    assert_eq!(shelf.trouble, trouble);
     LocalStorage::clear();
 }
 

@@ -37,6 +37,7 @@ pub mod fan;
 pub mod fan_bank;
 mod fan_motor;
 mod field;
+pub mod fitting;
 pub mod flooding;
 pub mod free_cooling;
 pub mod ice;

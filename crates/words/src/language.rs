@@ -21,7 +21,10 @@ use winterset_refrigerant::Error;
 
 use crate::advice::{Advice, Ordered};
 use crate::controllers::ControllerWords;
+use crate::fitting::FittingWords;
 use crate::from_phone::FromPhone;
+use crate::help::{FindWords, HelpLabels, HelpWords};
+use crate::install::Install;
 use crate::numerals::Numerals;
 use crate::paper::Paper;
 use crate::pictures::Pictures;
@@ -74,6 +77,16 @@ pub trait Words: Sync {
     fn sending(&self) -> &'static Sending;
     /// The words round a field.
     fn field(&self, field: Field) -> FieldWords;
+    /// How the answer at a field is found.
+    fn find(&self, field: Field) -> FindWords;
+    /// The labels round help.
+    fn help(&self) -> &'static HelpLabels;
+    /// What a value is, by the rule that made it.
+    fn help_on(&self, rule: Rule) -> HelpWords;
+    /// Everything that is said about fitting and wiring.
+    fn fitting(&self) -> &'static dyn FittingWords;
+    /// The labels round the home screen and finding sites.
+    fn install(&self) -> &'static Install;
     /// What is usual at a field, for under the answer; `None` where nothing is.
     fn usual(&self, field: Field, units: Units) -> Option<String>;
     /// A choice, by the field and the key that records carry.

@@ -9,6 +9,7 @@ use uom::si::f64::{ElectricCurrent, Pressure, ThermodynamicTemperature, Time};
 use uom::si::thermodynamic_temperature::kelvin;
 use uom::si::time::second;
 use winterset_calc::advice::ReversingValve;
+use winterset_calc::fitting::{Arrangement, Choice};
 use winterset_calc::input::{
     Bearing, BelowMinimum, Defrost, Duty, Metering, MotorKind, Reversing, Sensing, SheetUnits,
 };
@@ -22,7 +23,9 @@ use winterset_calc::recommendation::Reason;
 use winterset_calc::sensor::{SensorError, SensorValue};
 use winterset_calc::weather::epw::{self, Column, EpwError};
 use winterset_calc::winter_start::{StartError, StartInput};
-use winterset_calc::{Action, Basis, Caution, Condition, Field, Method, Quantity, Rule, SheetRule};
+use winterset_calc::{
+    Action, Basis, Caution, Condition, Field, Given, Method, Quantity, Rule, SheetRule, plan,
+};
 use winterset_profile::share::ShareError;
 use winterset_profile::{Answer, ControllerField, Entry, Measure, Sheet, System, Unit};
 use winterset_words::{Language, screen, symbol};
@@ -43,6 +46,7 @@ const ALIKE: &[&str] = &[
     "Litre",
     "Coefficient",
     "Signal",
+    "contactor",
 ];
 
 /// Titles and names in sources, which no language changes.
@@ -78,7 +82,16 @@ fn said() -> Vec<(String, String)> {
             put(format!("{field:?}, {key}"), words().choice(field, key));
         }
     }
+    for &field in Field::ALL {
+        let found = words().find(field);
+        put(format!("{field:?}, find"), found.find);
+        put(format!("{field:?}, typical"), found.typical);
+    }
     for &rule in Rule::ALL {
+        let found = words().help_on(rule);
+        put(format!("{rule:?}, what"), found.what);
+        put(format!("{rule:?}, measure"), found.measure);
+        put(format!("{rule:?}, typical"), found.typical);
         let found = words().rule(rule);
         put(format!("{rule:?}, name"), found.name);
         put(format!("{rule:?}, reason"), found.reason);
@@ -165,9 +178,48 @@ fn said() -> Vec<(String, String)> {
     said.extend(labels(&format!("{:#?}", words().weather())));
     said.extend(labels(&format!("{:#?}", words().sending())));
     said.extend(labels(&format!("{:#?}", words().paper())));
+    said.extend(labels(&format!("{:#?}", words().help())));
+    said.extend(labels(&format!("{:#?}", words().install())));
+    said.extend(labels(&format!("{:#?}", words().fitting().labels())));
+    said.extend(on_fitting());
     said.extend(on_controllers());
     said.extend(on_worksheets());
     said.extend(made());
+    said
+}
+
+/// Parts, things and steps of fitting a method to one system, whatever its motor and arrangement.
+fn on_fitting() -> Vec<(String, String)> {
+    let text = include_str!("../../../tests/systems/flower-cooler.json");
+    let mut input = System::from_json(text).unwrap().read().unwrap();
+    let mut said = Vec::new();
+    for &motor in MotorKind::ALL {
+        input.motor = Given::entered(motor);
+        let plan = plan(&input).unwrap();
+        for method in Method::ALL {
+            for arrangement in Arrangement::ALL {
+                let fitting = plan.fitting(Choice {
+                    method,
+                    arrangement,
+                });
+                let place = |what: &dyn std::fmt::Debug| format!("{motor:?}, {method:?}, {what:?}");
+                for step in &fitting.steps {
+                    let work = words().fitting().work(step.work);
+                    said.push((place(&step.work), work.to_owned()));
+                    let how = words().fitting().how(step.work, ALL_UNITS[0]);
+                    said.push((place(&step.work), how));
+                }
+                for item in fitting.circuit.items(2) {
+                    said.push((place(&item), words().fitting().item(item)));
+                }
+                if let Some(wiring) = &fitting.wiring {
+                    for part in wiring.line.iter().chain(&wiring.signals) {
+                        said.push((place(part), words().fitting().part(*part, wiring.fans)));
+                    }
+                }
+            }
+        }
+    }
     said
 }
 

@@ -5,6 +5,8 @@ use web_sys::{HtmlInputElement, HtmlSelectElement, HtmlTextAreaElement, InputEve
 use winterset_words::screen;
 use yew::prelude::*;
 
+use crate::view::words;
+
 /// A choice with its stable name and its words.
 pub type Choice = (AttrValue, AttrValue);
 
@@ -17,6 +19,8 @@ pub struct Round {
     pub ask: AttrValue,
     /// What it is and how to find it out.
     pub help: Option<AttrValue>,
+    /// Further help, each piece with its name.
+    pub more: Vec<Choice>,
     /// What is usual.
     pub usual: Option<AttrValue>,
     /// What is assumed while there is no answer.
@@ -44,17 +48,38 @@ impl Round {
         format!("{} {}", self.error_id(), self.note_id())
     }
 
+    /// Behind a mark where it is short, under its own words where there is more of it.
+    fn help(&self) -> Html {
+        let t = screen();
+        let Some(help) = &self.help else {
+            return Html::default();
+        };
+        if self.more.is_empty() {
+            return html! {
+                <details class="row__help">
+                    <summary aria-label={(t.help_on)(&self.ask)}>{ "?" }</summary>
+                    <p>{ help }</p>
+                </details>
+            };
+        }
+        let named = format!("{}: {}", words().help().how_to_find, self.ask);
+        html! {
+            <details class="row__find" data-find={self.key.clone()}>
+                <summary aria-label={named}>{ words().help().how_to_find }</summary>
+                <dl class="working">
+                    <div><dt>{ words().help().what }</dt><dd>{ help }</dd></div>
+                    { for self.more.iter().map(|(name, text)| html! { <div><dt>{ name }</dt><dd>{ text }</dd></div> }) }
+                </dl>
+            </details>
+        }
+    }
+
     fn row(&self, answer: Html, blank: bool) -> Html {
         let t = screen();
         html! {
             <div class={classes!("row", self.error.is_some().then_some("row--wrong"))} id={format!("row-{}", self.key)} data-field={self.key.clone()}>
                 <label class="row__ask" for={self.id()}>{ &self.ask }</label>
-                if let Some(help) = &self.help {
-                    <details class="row__help">
-                        <summary aria-label={(t.help_on)(&self.ask)}>{ "?" }</summary>
-                        <p>{ help }</p>
-                    </details>
-                }
+                { self.help() }
                 <div class="row__answer">{ answer }</div>
                 <p class="row__error" id={self.error_id()} aria-live="polite">{ self.error.clone().unwrap_or_default() }</p>
                 <p class="row__note" id={self.note_id()}>

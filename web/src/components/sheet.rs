@@ -1,9 +1,10 @@
 //! Values one a row, each with its reason; opening one shows the working: equation, inputs, source.
 
 use winterset_calc::Basis;
-use winterset_words::screen;
+use winterset_words::{HelpWords, screen};
 use yew::prelude::*;
 
+use super::help::Help;
 use super::symbol::Symbols;
 use super::value::{Value, form};
 
@@ -29,6 +30,8 @@ pub struct WorkingLines {
     pub terms: Vec<TermLine>,
     /// The source it stands on.
     pub source: AttrValue,
+    /// What it is, how it is measured, what is typical.
+    pub help: Option<HelpWords>,
 }
 
 /// One value of a sheet.
@@ -77,6 +80,9 @@ pub fn SheetLine(props: &SheetLineProps) -> Html {
         <details class="sheet__one" data-value={line.key.clone()}>
             <summary>{ head }</summary>
             <dl class="working">
+                if let Some(help) = working.help {
+                    <Help {help} />
+                }
                 <div><dt>{ t.equation }</dt><dd class="working__equation"><Symbols text={working.equation.clone()} /></dd></div>
                 if !working.terms.is_empty() {
                     <div><dt>{ t.terms }</dt><dd>

@@ -1,6 +1,7 @@
 //! The screens, one a file.
 
 mod controller;
+mod fit;
 mod inputs;
 mod nowhere;
 mod plan;
@@ -24,6 +25,9 @@ pub fn of(route: Route) -> Html {
         }
         Route::Plan { site, system } => {
             html! { <plan::PlanScreen key={system.clone()} {site} system={system.clone()} /> }
+        }
+        Route::Fit { site, system } => {
+            html! { <fit::FitScreen key={system.clone()} {site} system={system.clone()} /> }
         }
         Route::Inputs { site, system } => {
             html! { <inputs::Inputs key={system.clone()} {site} system={system.clone()} /> }

@@ -19,11 +19,13 @@ use crate::components::icon::{Icon, Sketch};
 use crate::components::on_controller::OnController;
 use crate::components::send::Send;
 use crate::components::sheet::{Line, SheetLine};
+use crate::components::sketches::SketchFigure;
 use crate::components::value::Value;
 use crate::components::verdict::VerdictBlock;
 use crate::components::winter::Winter;
 use crate::route::Route;
 use crate::store::{Act, Preferences, use_shelf};
+use crate::view::fitting::{self, Scribe};
 use crate::view::name_or;
 use crate::view::plan::Held;
 use crate::view::sheet::Writer;
@@ -126,6 +128,13 @@ impl Here {
         }
     }
 
+    fn fit(&self) -> Route {
+        Route::Fit {
+            site: self.site.clone(),
+            system: self.system.clone(),
+        }
+    }
+
     fn input(&self, field: Field) -> Route {
         Route::Input {
             site: self.site.clone(),
@@ -221,6 +230,7 @@ fn Whole(props: &WholeProps) -> Html {
             <Go to={here.inputs()} class="button">
                 { if assumed == 0 { t.change_inputs.to_owned() } else { (t.replace_assumed)(assumed) } }
             </Go>
+            <Go to={here.fit()} class="button">{ words().fitting().labels().fit }</Go>
             <button type="button" class="button" onclick={print}>{ words().paper().print }</button>
         </div>
         <div class="two">
@@ -236,7 +246,10 @@ fn Whole(props: &WholeProps) -> Html {
                 </section>
                 { on_controller(plan, system, preferences, props.choose.clone()) }
             </div>
-            <div class="two__side"><Winter plan={props.plan.clone()} /></div>
+            <div class="two__side">
+                <Winter plan={props.plan.clone()} />
+                { sketches(plan, here, preferences) }
+            </div>
             <div class="two__rest">
             <section class="part">
                 <h2>{ t.pressure_need }</h2>
@@ -308,6 +321,25 @@ fn on_controller(
         <OnController choices={choices.collect::<Vec<_>>()} {choose} {checked}
             chosen={chosen.map(|controller| AttrValue::from(controller.id.clone())).unwrap_or_default()}
             limits={limits.unwrap_or(Route::Settings)} />
+    }
+}
+
+/// The sketches of what is fitted, for paper; on the screen they have their own.
+fn sketches(plan: &Plan, here: &Here, preferences: &Preferences) -> Html {
+    let chosen = fitting::choice(plan, preferences.fitted.get(&here.system));
+    let sketches = Scribe::new(plan, chosen, preferences.units).sketches();
+    if sketches.is_empty() {
+        return Html::default();
+    }
+    html! {
+        <section class="part on-paper" data-sketches="">
+            <h2>{ words().fitting().labels().fit }{ ": " }{ words().method(chosen.method).name }</h2>
+            <div class="drawings">
+                { for sketches.into_iter().map(|sketch| html! {
+                    <SketchFigure key={sketch.name.to_string()} name={sketch.name.clone()} title={sketch.title} says={sketch.says} drawing={sketch.drawing} bare=true />
+                }) }
+            </div>
+        </section>
     }
 }
 

@@ -6,10 +6,12 @@ use winterset_words::screen;
 use yew::prelude::*;
 use yew_router::prelude::*;
 
+use crate::components::field::{Round, Words};
 use crate::components::file::Pick;
 use crate::components::go::Go;
 use crate::components::head::Head;
 use crate::components::icon::{Icon, Sketch};
+use crate::components::install::InstallHint;
 use crate::offline::Offline;
 use crate::route::Route;
 use crate::store::{Act, demo, id, use_shelf};
@@ -61,17 +63,7 @@ pub fn Sites() -> Html {
             if shelf.sites.is_empty() {
                 <p class="about">{ t.about }</p>
             } else {
-                <ul class="list">
-                    { for shelf.sites.iter().map(|site| html! {
-                        <li key={site.id.clone()}>
-                            <Go to={Route::Site { site: site.id.clone() }} class="list__one">
-                                <span class="list__name">{ name_or(&site.name, t.unnamed_site) }</span>
-                                <span class="list__note">{ (t.systems_count)(site.systems.len()) }</span>
-                                <Icon sketch={Sketch::On} />
-                            </Go>
-                        </li>
-                    }) }
-                </ul>
+                <SiteList />
             }
             { for shelf.unreadable.iter().map(|unreadable| html! {
                 <div class="confirm" role="alert">
@@ -106,8 +98,65 @@ pub fn Sites() -> Html {
             if offline == Offline::Ready {
                 <p class="quiet quiet--after" role="status">{ t.offline_ready }</p>
             }
+            <InstallHint />
         </main>
     }
+}
+
+/// More sites than this can be searched.
+const FEW: usize = 5;
+
+/// The sites, the one opened last first; with many of them a field to find one by its name.
+#[component]
+fn SiteList() -> Html {
+    let t = screen();
+    let install = words().install();
+    let shelf = use_shelf();
+    let sought = use_state_eq(String::new);
+    let seek = {
+        let sought = sought.setter();
+        Callback::from(move |text: String| sought.set(text))
+    };
+    let many = shelf.sites.len() > FEW;
+    let found: Vec<&Site> = shelf
+        .recent()
+        .into_iter()
+        .filter(|site| !many || is_named(&site.name, &sought))
+        .collect();
+    html! { <>
+        if many {
+            <Words text={(*sought).clone()} edit={seek} round={Round { key: "find-site".into(), ask: install.find_site.into(), ..Round::default() }} />
+            <p class="part__note" role="status">
+                { if sought.trim().is_empty() {
+                    install.recent_first.to_owned()
+                } else if found.is_empty() {
+                    install.no_site.to_owned()
+                } else {
+                    (install.found)(found.len())
+                } }
+            </p>
+        }
+        <ul class="list">
+            { for found.into_iter().map(|site| html! {
+                <li key={site.id.clone()}>
+                    <Go to={Route::Site { site: site.id.clone() }} class="list__one">
+                        <span class="list__name">{ name_or(&site.name, t.unnamed_site) }</span>
+                        <span class="list__note">{ (t.systems_count)(site.systems.len()) }</span>
+                        <Icon sketch={Sketch::On} />
+                    </Go>
+                </li>
+            }) }
+        </ul>
+    </> }
+}
+
+/// Whether every word that was typed stands in a name, whatever its case.
+fn is_named(name: &str, sought: &str) -> bool {
+    let name = name.to_lowercase();
+    sought
+        .to_lowercase()
+        .split_whitespace()
+        .all(|word| name.contains(word))
 }
 
 /// Where the system of a file is shown, as one that came in a link is; or what is wrong with the file.
@@ -122,4 +171,17 @@ fn opened(text: Option<String>) -> Result<Route, &'static str> {
     })?;
     let payload = share::encode(&system).map_err(|_| sending.file_unreadable)?;
     Ok(Route::Share { payload })
+}
+
+#[cfg(test)]
+mod tests {
+    use super::is_named;
+
+    #[test]
+    fn a_site_is_found_by_any_words_of_its_name() {
+        assert!(is_named("Hillside radio hut", "HUT hill"));
+        assert!(is_named("Cámara de quesos", "cámara"));
+        assert!(is_named("Any", "  "));
+        assert!(!is_named("Hillside radio hut", "vault"));
+    }
 }

@@ -6,5 +6,5 @@ pub mod keep;
 pub mod preferences;
 pub mod shelf;
 
-pub use preferences::{Preferences, Theme, name_on_page};
+pub use preferences::{Fitted, Preferences, Theme, name_on_page};
 pub use shelf::{Act, Shelf, ShelfHandle, use_shelf};

@@ -51,6 +51,16 @@ impl Theme {
     }
 }
 
+/// What a technician chose to fit to a system, by stable names.
+#[derive(Clone, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(default)]
+pub struct Fitted {
+    /// The method.
+    pub method: String,
+    /// The arrangement.
+    pub arrangement: String,
+}
+
 /// The language that the browser is set to, where the app speaks it; else English.
 fn of_the_browser() -> Language {
     web_sys::window()
@@ -86,6 +96,10 @@ pub struct Preferences {
     pub outdoor_now: String,
     /// The technician's own controllers, in the order they were added.
     pub controllers: Vec<Controller>,
+    /// What is fitted to systems, by their identifiers, where something else was chosen than the plan speaks for.
+    pub fitted: BTreeMap<String, Fitted>,
+    /// The hint on the home screen is not wanted any more.
+    pub is_install_dismissed: bool,
     /// What a newer version keeps here and this one does not know.
     #[serde(flatten)]
     pub other: BTreeMap<String, serde_json::Value>,

@@ -1,5 +1,7 @@
 //! Everything kept, in memory and in the browser at once: each change is kept before it is shown.
 
+use std::cmp::Reverse;
+use std::collections::BTreeMap;
 use std::rc::Rc;
 
 use winterset_profile::{Site, System};
@@ -10,6 +12,7 @@ use super::preferences::Preferences;
 
 const SITE: &str = "winterset.site.";
 const PREFERENCES: &str = "winterset.preferences";
+const OPENED: &str = "winterset.opened";
 
 /// A kept text that this version cannot read. It is left untouched.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -29,6 +32,8 @@ pub struct Shelf {
     pub unreadable: Vec<Unreadable>,
     /// The technician's own settings.
     pub preferences: Preferences,
+    /// When each site was opened last, ms since 1970. It belongs to this phone and never to a record.
+    pub opened: BTreeMap<String, u64>,
     /// Why the last change was not kept, or why nothing could be read.
     pub trouble: Option<KeepError>,
 }
@@ -59,6 +64,13 @@ pub enum Act {
     },
     /// Removes a site with its systems.
     RemoveSite(String),
+    /// A site was opened.
+    Opened {
+        /// Which.
+        site: String,
+        /// When, ms since 1970.
+        at: u64,
+    },
     /// Changes the technician's own settings.
     EditPreferences(Edit<Preferences>),
     /// Another window changed what is kept: read it again.
@@ -77,6 +89,8 @@ impl Shelf {
             }),
             Err(trouble) => shelf.trouble = Some(trouble),
         }
+        // An order that cannot be read is none: no record hangs on it.
+        shelf.opened = keep::read(OPENED).ok().flatten().unwrap_or_default();
         for key in keep::keys(SITE).unwrap_or_default() {
             let read = keep::read_text(&key).map(|text| Site::from_json(&text.unwrap_or_default()));
             match read {
@@ -101,6 +115,14 @@ impl Shelf {
         self.sites.iter().find(|site| site.id == id)
     }
 
+    /// The sites, the one opened last first; those never opened follow by name.
+    pub fn recent(&self) -> Vec<&Site> {
+        let mut sites: Vec<&Site> = self.sites.iter().collect();
+        let at = |site: &&Site| Reverse(self.opened.get(&site.id).copied().unwrap_or_default());
+        sites.sort_by_key(at);
+        sites
+    }
+
     fn sort(&mut self) {
         self.sites
             .sort_by_cached_key(|site| (site.name.to_lowercase(), site.id.clone()));
@@ -122,7 +144,17 @@ impl Shelf {
             }),
             Act::RemoveSite(id) => {
                 self.sites.retain(|site| site.id != id);
+                self.opened.remove(&id);
                 keep::forget(&site_key(&id))
+            }
+            Act::Opened { site, at } => {
+                if self.site(&site).is_some() {
+                    self.opened.insert(site, at);
+                    // An order that is not kept is lost without harm.
+                    let _ = keep::write(OPENED, &self.opened);
+                }
+                // What was not kept before is still not kept.
+                self.trouble.clone().map_or(Ok(()), Err)
             }
             Act::EditPreferences(edit) => {
                 edit(&mut self.preferences);
@@ -173,4 +205,24 @@ pub type ShelfHandle = UseReducerHandle<Shelf>;
 pub fn use_shelf() -> ShelfHandle {
     let own = use_reducer_eq(Shelf::default);
     use_context::<ShelfHandle>().unwrap_or(own)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn the_site_opened_last_comes_first_and_the_others_by_name() {
+        let mut shelf = Shelf {
+            sites: ["a", "b", "c", "d"].map(|id| Site::new(id, id)).to_vec(),
+            ..Shelf::default()
+        };
+        shelf.opened = BTreeMap::from([("c".to_owned(), 2), ("d".to_owned(), 1)]);
+        let order = |shelf: &Shelf| -> String {
+            shelf.recent().iter().map(|site| site.id.as_str()).collect()
+        };
+        assert_eq!(order(&shelf), "cdab");
+        shelf.opened.clear();
+        assert_eq!(order(&shelf), "abcd");
+    }
 }

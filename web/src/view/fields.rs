@@ -134,6 +134,25 @@ pub fn assumed(system: &System, field: Field, units: Units) -> Option<String> {
     }
 }
 
+/// Where an answer is found, what is typical, and what a blank is taken to be, each with its name.
+fn more(system: &System, field: Field, units: Units) -> Vec<Choice> {
+    let t = words().help();
+    let found = words().find(field);
+    let blank = match system.assumed(field) {
+        Assumed::Nothing => t.blank_is_not.to_owned(),
+        Assumed::WorkedOut => t.blank_worked_out.to_owned(),
+        Assumed::LeftOut => t.blank_left_out.to_owned(),
+        Assumed::Value(_) | Assumed::Choice(_) => assumed(system, field, units)
+            .map(|assumed| (t.blank_is)(&assumed))
+            .unwrap_or_default(),
+    };
+    vec![
+        (t.find.into(), found.find.into()),
+        (t.typical.into(), found.typical.into()),
+        (t.blank.into(), blank.into()),
+    ]
+}
+
 /// What stands round the answer of a field.
 pub fn round(system: &System, field: Field, error: Option<String>, units: Units) -> Round {
     let said = words().field(field);
@@ -141,6 +160,7 @@ pub fn round(system: &System, field: Field, error: Option<String>, units: Units)
         key: field.key().into(),
         ask: said.ask.into(),
         help: Some(said.help.into()),
+        more: more(system, field, units),
         usual: words()
             .usual(field, units)
             .map(|usual| (screen().usual)(&usual).into()),

@@ -6,6 +6,7 @@ pub mod controllers;
 pub mod curves;
 pub mod cycle;
 pub mod fields;
+pub mod fitting;
 pub mod ladder;
 pub mod outdoor;
 pub mod plan;

@@ -370,6 +370,7 @@ impl<'a> Writer<'a> {
                 })
                 .collect(),
             source: words().source(working.rule).into(),
+            help: Some(words().help_on(working.rule)),
         }
     }
 

@@ -3,7 +3,10 @@
 mod advice;
 mod controllers;
 mod fields;
+mod fitting;
 mod from_phone;
+mod help;
+mod install;
 mod paper;
 mod pictures;
 mod plan;
@@ -34,7 +37,10 @@ use winterset_refrigerant::Error;
 
 use crate::advice::{Advice, Ordered};
 use crate::controllers::ControllerWords;
+use crate::fitting::FittingWords;
 use crate::from_phone::FromPhone;
+use crate::help::{FindWords, HelpLabels, HelpWords};
+use crate::install::Install;
 use crate::language::{FieldWords, Part, RuleWords, Words};
 use crate::numerals::Numerals;
 use crate::paper::Paper;
@@ -84,6 +90,26 @@ impl Words for French {
 
     fn field(&self, field: Field) -> FieldWords {
         fields::field(field)
+    }
+
+    fn find(&self, field: Field) -> FindWords {
+        help::field(field)
+    }
+
+    fn help(&self) -> &'static HelpLabels {
+        &help::LABELS
+    }
+
+    fn help_on(&self, rule: Rule) -> HelpWords {
+        help::rule(rule)
+    }
+
+    fn fitting(&self) -> &'static dyn FittingWords {
+        &French
+    }
+
+    fn install(&self) -> &'static Install {
+        &install::INSTALL
     }
 
     fn usual(&self, field: Field, units: Units) -> Option<String> {

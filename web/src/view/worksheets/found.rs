@@ -184,6 +184,7 @@ impl Found {
                 equation: words().worksheets().equation(self.rule).into(),
                 terms: self.term_lines(reader),
                 source: words().worksheets().source(self.rule).into(),
+                help: None,
             }),
         }
     }

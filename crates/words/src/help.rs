@@ -1,0 +1,44 @@
+//! What is said of each number and each question beyond its reason: what it is, how to find it, what is typical.
+
+/// The labels round help, one field each.
+#[derive(Clone, Copy, Debug)]
+#[allow(missing_docs)] // each name is what the label is for
+pub struct HelpLabels {
+    pub what: &'static str,
+    pub measure: &'static str,
+    pub typical: &'static str,
+    /// Over the help on a question.
+    pub how_to_find: &'static str,
+    /// Where an answer is read or measured.
+    pub find: &'static str,
+    /// What a blank is taken to be.
+    pub blank: &'static str,
+    /// The same, where a blank is taken to be something.
+    pub blank_is: fn(&str) -> String,
+    /// Where a blank is worked out from the other answers.
+    pub blank_worked_out: &'static str,
+    /// Where a blank is left out of account.
+    pub blank_left_out: &'static str,
+    /// Where no plan can be made without the answer.
+    pub blank_is_not: &'static str,
+}
+
+/// What a value is, how it is measured, and what is typical: each a sentence or two.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct HelpWords {
+    /// What it is.
+    pub what: &'static str,
+    /// How it is measured on a system that stands there.
+    pub measure: &'static str,
+    /// What is typical.
+    pub typical: &'static str,
+}
+
+/// How an answer is found: each a sentence or two.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct FindWords {
+    /// Where it is read or how it is measured.
+    pub find: &'static str,
+    /// What is typical.
+    pub typical: &'static str,
+}
