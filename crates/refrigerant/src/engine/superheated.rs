@@ -46,7 +46,8 @@ impl Engine {
         for _ in 0..ROUNDS {
             let of = properties(&self.mixture, t, rho, &self.z);
             let (warmer, denser) = self.step(value, target - value.of(&of), p, (t, rho), &of);
-            let done = warmer.abs() <= 1e-12 && denser.abs() <= 1e-12;
+            // The step squares what is off: taken, this one leaves nothing that a double shows.
+            let done = warmer.abs() <= 1e-8 && denser.abs() <= 1e-8;
             // Steps as wide as the vapour itself are cut, so that a start near the critical point does not fly off.
             t *= warmer.clamp(-0.2, 0.2).exp();
             rho *= denser.clamp(-0.7, 0.7).exp();
