@@ -1,13 +1,13 @@
 //! Reads what was typed on one worksheet: each answer with its basis, each error at its question.
 
-use std::cell::RefCell;
+use std::cell::{OnceCell, RefCell};
 use std::collections::BTreeMap;
 
 use uom::si::f64::Pressure;
 use winterset_calc::refrigerant::{Error, Refrigerant};
 use winterset_calc::{Basis, Field, Given, air};
 use winterset_profile::{
-    Amount, Answer, Entry, Number, Question, Scale, Sheet, Usual, Worksheets, read_amount,
+    Amount, Answer, Entry, Number, Problem, Question, Scale, Sheet, Usual, Worksheets, read_amount,
     read_refrigerant,
 };
 use winterset_words::{Units, brief, plain, symbol_of};
@@ -82,6 +82,8 @@ pub struct Reader<'a> {
     atmosphere: Pressure,
     /// By the stable name of the question. Behind a cell, since a calculation may find fault with an answer that reads well.
     errors: RefCell<BTreeMap<&'static str, String>>,
+    /// Asked for by nearly every calculation, and looked up once.
+    refrigerant: OnceCell<Result<Refrigerant, Problem>>,
 }
 
 impl<'a> Reader<'a> {
@@ -93,6 +95,7 @@ impl<'a> Reader<'a> {
             units,
             atmosphere: air::atmosphere(Default::default()),
             errors: RefCell::default(),
+            refrigerant: OnceCell::new(),
         };
         let places = [
             Question::Elevation,
@@ -189,7 +192,10 @@ impl<'a> Reader<'a> {
 
     /// The refrigerant.
     pub fn refrigerant(&self) -> Result<Refrigerant, Wrong> {
-        read_refrigerant(self.designation().value).map_err(|problem| {
+        let found = self
+            .refrigerant
+            .get_or_init(|| read_refrigerant(self.designation().value));
+        found.clone().map_err(|problem| {
             let said = words().problem(Field::Refrigerant, &problem, self.units);
             self.wrong(Question::Refrigerant, said)
         })
