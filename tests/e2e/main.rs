@@ -4,6 +4,7 @@
 mod accessible;
 mod answers;
 mod carry;
+mod contents;
 mod controllers;
 mod fit;
 mod help;

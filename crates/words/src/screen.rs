@@ -52,6 +52,7 @@ pub struct Screen {
     pub planless: &'static str,
     pub site_low: &'static str,
     pub hold_limit: &'static str,
+    pub on_this_page: &'static str,
     pub settings_sheet: &'static str,
     pub settings_sheet_note: &'static str,
     pub settings_all_the_same: &'static str,

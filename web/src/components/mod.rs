@@ -7,6 +7,7 @@ pub mod chart;
 pub mod choices;
 pub mod code;
 pub mod confirm;
+pub mod contents;
 pub mod curves;
 pub mod cycle;
 pub mod diagram;

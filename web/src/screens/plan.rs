@@ -12,6 +12,7 @@ use super::nowhere::Nowhere;
 use crate::components::advice::AdvicePart;
 use crate::components::cautions::Cautions;
 use crate::components::confirm::Confirm;
+use crate::components::contents::Contents;
 use crate::components::cycle::CyclePart;
 use crate::components::go::Go;
 use crate::components::head::Head;
@@ -233,6 +234,7 @@ fn Whole(props: &WholeProps) -> Html {
             <Go to={here.fit()} class="button">{ words().fitting().labels().fit }</Go>
             <button type="button" class="button" onclick={print}>{ words().paper().print }</button>
         </div>
+        <Contents />
         <div class="two">
             <div class="two__first">
                 <section class="part">

@@ -7,7 +7,7 @@ use winterset_calc::input::{
 use winterset_calc::refrigerant::Refrigerant;
 use winterset_calc::{Basis, Field, Quantity};
 use winterset_profile::{Assumed, Kind, System, Unit, kind_of};
-use winterset_words::{Units, screen, symbol};
+use winterset_words::{TemperatureUnit, Units, screen, symbol};
 use yew::AttrValue;
 
 use super::words;
@@ -153,9 +153,30 @@ fn more(system: &System, field: Field, units: Units) -> Vec<Choice> {
     ]
 }
 
+/// The person's units, or those of the family of the unit beside a field: what is usual there is read against what is typed there.
+fn family_of(system: &System, field: Field, units: Units) -> Units {
+    let Some(kind) = kind_of(field) else {
+        return units;
+    };
+    let beside = unit_beside(system, field, kind, units);
+    [
+        units.temperature,
+        TemperatureUnit::Fahrenheit,
+        TemperatureUnit::Celsius,
+    ]
+    .into_iter()
+    .map(|temperature| Units {
+        temperature,
+        ..units
+    })
+    .find(|units| units.unit(kind).token() == beside)
+    .unwrap_or(units)
+}
+
 /// What stands round the answer of a field.
 pub fn round(system: &System, field: Field, error: Option<String>, units: Units) -> Round {
     let said = words().field(field);
+    let units = family_of(system, field, units);
     Round {
         key: field.key().into(),
         ask: said.ask.into(),

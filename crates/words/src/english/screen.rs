@@ -56,6 +56,7 @@ pub static SCREEN: Screen = Screen {
     planless: "No plan yet",
     site_low: "site low",
     hold_limit: "hold limit",
+    on_this_page: "On this page",
     settings_sheet: "Settings sheet",
     settings_all_the_same: "If speed control is fitted all the same",
     settings_sheet_note: "Values to enter on the controller. Touch one for its reason and working.",

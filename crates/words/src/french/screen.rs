@@ -56,6 +56,7 @@ pub static SCREEN: Screen = Screen {
     planless: "Pas encore de plan",
     site_low: "minimum du site",
     hold_limit: "limite de froid",
+    on_this_page: "Sur cette page",
     settings_sheet: "Fiche de réglage",
     settings_all_the_same: "Si la variation de vitesse est montée malgré tout",
     settings_sheet_note: "Valeurs à entrer sur le régulateur. Touchez-en une pour sa raison et son calcul.",

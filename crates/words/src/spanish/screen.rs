@@ -56,6 +56,7 @@ pub static SCREEN: Screen = Screen {
     planless: "Todavía sin plan",
     site_low: "mínima del sitio",
     hold_limit: "límite de frío",
+    on_this_page: "En esta página",
     settings_sheet: "Hoja de ajustes",
     settings_all_the_same: "Si aun así se instala control de velocidad",
     settings_sheet_note: "Valores para introducir en el controlador. Toque uno para ver su razón y su cálculo.",

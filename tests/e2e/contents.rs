@@ -1,0 +1,34 @@
+//! A long plan is got about in by its parts.
+
+use winterset_tests::browser::{Driver, Failure, Page, Profile, Screen, Server};
+
+#[tokio::test]
+async fn each_part_of_a_plan_is_one_touch_from_its_list() -> Result<(), Failure> {
+    let server = Server::start()?;
+    let driver = Driver::start()?;
+    let phone = Profile::new()?;
+    let page = Page::open(&driver, &phone, Screen::PHONE).await?;
+    page.go(&server.address()).await?;
+    page.touch("demo site").await?;
+    page.find("main .list a").await?;
+    page.touch_at("main .list a").await?;
+    page.find("[data-advice]").await?;
+    page.touch_at(".contents summary").await?;
+    page.find(".contents__one").await?;
+    let all = page
+        .script(
+            "return [...document.querySelectorAll('.contents__one')].map(one => one.innerText).join()
+                === [...document.querySelectorAll('main h2')].filter(one => one.offsetParent).map(one => one.innerText).join()",
+            Vec::new(),
+        )
+        .await?;
+    assert_eq!(all, true, "the list is that of the headings");
+    page.touch("What to order").await?;
+    page.until(
+        "the part is in sight and has the focus",
+        "const top = document.activeElement.getBoundingClientRect().top;
+         return document.activeElement.innerText === 'What to order' && top >= 0 && top < innerHeight",
+    )
+    .await?;
+    page.close().await
+}
