@@ -18,6 +18,7 @@ const NUMBERS: &[(&str, &[&str])] = &[
     ("throttling_range", &["abc", "-3", "900", "8 V"]),
     ("compressor_lowest", &["abc", "-400", "900", "8 V"]),
     ("compressor_highest", &["abc", "-400", "900", "8 V"]),
+    ("compressor_stages", &["two", "-1", "1", "7", "2.5", "3 V"]),
     ("idle_airflow", &["none", "-5", "95", "5 V"]),
 ];
 

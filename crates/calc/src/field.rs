@@ -96,6 +96,10 @@ fields! {
     LiquidDiameter = "liquid_diameter",
     /// Full-load current of one condenser fan motor.
     FullLoad = "full_load",
+    /// How the compressors follow the load.
+    CapacityControl = "capacity_control",
+    /// Number of stages that the compressors are switched in.
+    CompressorStages = "compressor_stages",
     /// Lowest share of the full load that the compressors run at.
     LowestLoad = "lowest_load",
     /// Condensing temperature that a user of the heat wants.
@@ -156,6 +160,7 @@ impl Field {
             Field::ThrottlingRange => difference(2.0, 20.0),
             Field::Subcooling => difference(0.5, 30.0),
             Field::Fans | Field::ModulatedFans => (Quantity::Count(1), Quantity::Count(32)),
+            Field::CompressorStages => (Quantity::Count(2), Quantity::Count(6)),
             Field::Voltage => (
                 Quantity::Voltage(ElectricPotential::new::<volt>(100.0)),
                 Quantity::Voltage(ElectricPotential::new::<volt>(600.0)),
@@ -200,6 +205,7 @@ impl Field {
             | Field::Motor
             | Field::Bearing
             | Field::Duty
+            | Field::CapacityControl
             | Field::Defrost
             | Field::ReversingValve
             | Field::BelowMinimum

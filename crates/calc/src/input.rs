@@ -110,6 +110,20 @@ choices! {
 }
 
 choices! {
+    /// How the compressors follow the load.
+    CapacityControl {
+        /// One compressor that stops and starts.
+        OnOff = "on-off",
+        /// Compressors of equal size, switched one after another.
+        Stages = "stages",
+        /// One compressor with cylinders or parts of its scroll unloaded.
+        Unloading = "unloading",
+        /// One compressor with variable speed.
+        VariableSpeed = "variable-speed",
+    }
+}
+
+choices! {
     /// What a speed controller does where even its minimum output cools too much.
     BelowMinimum {
         /// The fan keeps turning at minimum output.
@@ -217,6 +231,10 @@ pub struct Input {
     pub full_load: Option<ElectricCurrent>,
     /// The compressor's data sheet, where entered; its flow is scaled so that the known point is met.
     pub compressor_sheet: Option<DataSheet>,
+    /// How the compressors follow the load.
+    pub capacity_control: Given<CapacityControl>,
+    /// Number of stages, where the compressors are switched one after another; without meaning otherwise.
+    pub compressor_stages: Given<u32>,
     /// Lowest share of the full load that the compressors run at.
     pub lowest_load: Given<f64>,
     /// Condensing temperature (dew) that a user of the heat wants, where there is one.
@@ -285,7 +303,12 @@ impl Input {
             liquid_diameter: None,
             full_load: None,
             compressor_sheet: None,
-            lowest_load: Given::assumed(1.0),
+            capacity_control: Given::assumed(CapacityControl::OnOff),
+            compressor_stages: Given::assumed(usual::COMPRESSOR_STAGES),
+            lowest_load: Given::assumed(usual::lowest_load(
+                CapacityControl::OnOff,
+                usual::COMPRESSOR_STAGES,
+            )),
             heat_reclaim: None,
             defrost: Given::assumed(Defrost::Other),
             below_minimum: Given::assumed(BelowMinimum::KeepsTurning),
@@ -367,6 +390,10 @@ impl Input {
             (
                 Field::ReturnAir,
                 Some(Quantity::Temperature(self.return_air.value)),
+            ),
+            (
+                Field::CompressorStages,
+                Some(Quantity::Count(self.compressor_stages.value)),
             ),
             (
                 Field::LowestLoad,

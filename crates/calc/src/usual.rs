@@ -13,7 +13,8 @@ use uom::si::temperature_interval::kelvin as kelvin_interval;
 use uom::si::thermodynamic_temperature::degree_celsius;
 use winterset_refrigerant::Refrigerant;
 
-use crate::input::{Duty, Sensing};
+use crate::compressor::capacity_steps::{CapacitySteps, Control, MOST_COMPRESSORS, Machine};
+use crate::input::{CapacityControl, Duty, Sensing};
 
 /// Speed of the air through a condenser fan, m/s.
 const FAN_AIR_SPEED: f64 = 7.0;
@@ -23,6 +24,15 @@ const TIP_SPEED: f64 = 45.0;
 
 /// Shaft power over electrical power of a small fan motor.
 const MOTOR_EFFICIENCY: f64 = 0.6;
+
+/// Stages of compressors that are switched one after another.
+pub const COMPRESSOR_STAGES: u32 = 2;
+
+/// Share of its displacement that a compressor keeps when it is unloaded: half of its cylinders, or of its scroll's pockets.
+const UNLOADED: f64 = 0.5;
+
+/// Lowest speed of a compressor with a drive over its nominal one, at which its oil still gets where it is needed.
+const LOWEST_SPEED: f64 = 0.3;
 
 fn celsius(degrees: f64) -> ThermodynamicTemperature {
     ThermodynamicTemperature::new::<degree_celsius>(degrees)
@@ -90,6 +100,25 @@ pub fn sensing(refrigerant: &Refrigerant) -> Sensing {
     }
 }
 
+/// Lowest share of the full load that compressors of this control run at steadily, 0 to 1: all of it for one that stops and starts, one of `stages` of
+/// equal size (2 to 6, else the nearest of these), half of it unloaded, three tenths with variable speed.
+pub fn lowest_load(control: CapacityControl, stages: u32) -> f64 {
+    let most = u32::try_from(MOST_COMPRESSORS).unwrap_or(COMPRESSOR_STAGES);
+    let one = |control| vec![Machine { size: 1.0, control }];
+    let machines = match control {
+        CapacityControl::OnOff => one(Control::Fixed),
+        CapacityControl::Stages => (0..stages.clamp(COMPRESSOR_STAGES, most))
+            .flat_map(|_| one(Control::Fixed))
+            .collect(),
+        CapacityControl::Unloading => one(Control::Unloading(vec![UNLOADED])),
+        CapacityControl::VariableSpeed => one(Control::Speed {
+            lowest: LOWEST_SPEED,
+            highest: 1.0,
+        }),
+    };
+    CapacitySteps::new(&machines).map_or(1.0, |steps| steps.lowest())
+}
+
 /// Diameter of a condenser fan by its airflow at full speed: air at 7 m/s, and tips no faster than 45 m/s at the nameplate speed; 0.1 to 2 m.
 pub fn fan_diameter(airflow: VolumeRate, rated: AngularVelocity) -> Length {
     let by_air = (4.0 * airflow.value / (std::f64::consts::PI * FAN_AIR_SPEED)).sqrt();
@@ -105,4 +134,33 @@ pub fn shaft_power(electrical: Power) -> Power {
 /// Pressure drop of a condenser coil at full airflow in standard air: 60 Pa.
 pub fn coil_drop() -> Pressure {
     Pressure::new::<pascal>(60.0)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[track_caller]
+    fn lowest(control: CapacityControl, stages: u32, wanted: f64) {
+        let found = lowest_load(control, stages);
+        assert!((found - wanted).abs() < 1e-12, "{found}");
+    }
+
+    /// By hand: one of so many stages of equal size. The other shares are common practice, no published source.
+    #[test]
+    fn the_lowest_load_follows_from_the_control() {
+        lowest(CapacityControl::OnOff, 2, 1.0);
+        lowest(CapacityControl::OnOff, 6, 1.0);
+        lowest(CapacityControl::Stages, 2, 0.5);
+        lowest(CapacityControl::Stages, 3, 1.0 / 3.0);
+        lowest(CapacityControl::Stages, 6, 1.0 / 6.0);
+        lowest(CapacityControl::Unloading, 2, 0.5);
+        lowest(CapacityControl::VariableSpeed, 2, 0.3);
+    }
+
+    #[test]
+    fn stages_that_cannot_be_are_the_nearest_that_can() {
+        lowest(CapacityControl::Stages, 0, 0.5);
+        lowest(CapacityControl::Stages, u32::MAX, 1.0 / 6.0);
+    }
 }

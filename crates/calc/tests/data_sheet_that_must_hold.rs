@@ -5,12 +5,13 @@ mod common;
 
 use common::{celsius, interval, plausible};
 use proptest::prelude::*;
+use winterset_calc::advice::LoadEffect;
 use winterset_calc::compressor::Suction;
 use winterset_calc::compressor::coefficients::Coefficients;
 use winterset_calc::compressor::polynomial::{FlowUnit, Polynomial, PowerUnit, TemperatureScale};
 use winterset_calc::compressor::rating::DataSheet;
-use winterset_calc::input::Load;
-use winterset_calc::{Condition, Input, Method, plan};
+use winterset_calc::input::{CapacityControl, Load};
+use winterset_calc::{Condition, Input, Method, plan, usual};
 
 /// An invented compressor: flow falls with lift, power rises with condensing.
 fn sheet(input: &Input, size: f64) -> DataSheet {
@@ -64,6 +65,35 @@ proptest! {
                 None => prop_assert_eq!(point.condition, Condition::LowPressureTrip),
             }
         }
+    }
+
+    #[test]
+    fn of_two_loads_the_lower_never_holds_further(input in plausible(), shares in (0.05..1.0, 0.05..1.0_f64)) {
+        let (less, more) = (f64::min(shares.0, shares.1), f64::max(shares.0, shares.1));
+        let at = |share| plan(&Input { lowest_load: winterset_calc::Given::entered(share), ..input.clone() });
+        let (Ok(less), Ok(more)) = (at(less), at(more)) else { return Ok(()) };
+        let (less, more) = (less.hold_at_lowest_load.unwrap(), more.hold_at_lowest_load.unwrap());
+        for method in Method::ALL {
+            prop_assert!(less.of(method).value >= more.of(method).value - interval(1e-6), "{method:?}");
+        }
+    }
+
+    #[test]
+    fn part_load_is_that_of_the_recommended_method(
+        input in plausible(),
+        control in prop::sample::select(CapacityControl::ALL),
+        stages in 2_u32..=6,
+    ) {
+        let lowest_load = winterset_calc::Given::assumed(usual::lowest_load(control, stages));
+        let capacity_control = winterset_calc::Given::entered(control);
+        let Ok(made) = plan(&Input { capacity_control, lowest_load, ..input }) else { return Ok(()) };
+        let found = made.part_load();
+        prop_assert_eq!(found.method, made.recommendation.method);
+        prop_assert_eq!(found.limit, made.verdict.limit());
+        prop_assert!(found.limit >= found.full_load - interval(1e-6));
+        let full = control == CapacityControl::OnOff;
+        prop_assert_eq!(found.share == 1.0, full);
+        prop_assert_eq!(found.effect() == LoadEffect::Cycles, full);
     }
 
     #[test]

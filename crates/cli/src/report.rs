@@ -57,6 +57,8 @@ impl<'a> Report<'a> {
         self.need();
         self.head(t.hold_limits);
         self.hold_limits();
+        let said = self.words.part_load(&plan.part_load(), self.units);
+        self.line(&format!("  {said}"));
         self.head(t.head_pressure);
         self.along_outdoor_temperature();
         self.advice();

@@ -84,6 +84,24 @@ fn varied() -> Vec<Value> {
         ];
         records.push(with("radio-hut", &entries));
     }
+    for control in ["on-off", "stages", "unloading", "variable-speed"] {
+        let entries = [("capacity_control", control, ""), ("lowest_load", "", "")];
+        records.push(with("radio-hut", &entries));
+    }
+    records.push(with(
+        "radio-hut",
+        &[
+            ("capacity_control", "stages", ""),
+            ("compressor_stages", "4", ""),
+        ],
+    ));
+    records.push(with(
+        "radio-hut",
+        &[
+            ("capacity_control", "unloading", ""),
+            ("lowest_load", "100", "%"),
+        ],
+    ));
     records.push(with(
         "archive-vault",
         &[("outdoor_low", "-30", "C"), ("idle_airflow", "30", "%")],
@@ -119,7 +137,8 @@ fn every_answer_keeps_to_the_schema() {
     // What is held is held in many forms.
     for (key, least) in [
         ("condition", 5),
-        ("kind", 10),
+        ("kind", 13),
+        ("control", 4),
         ("reason", 4),
         ("action", 5),
         ("drive", 2),
@@ -207,6 +226,9 @@ fn a_broken_answer_does_not() {
         ("/curves/on_off/0", "swing_Pa", json!([1e6])),
         ("/advice", "order", json!([{ "part": "motor" }])),
         ("/advice", "winter_start", json!({})),
+        ("/advice", "part_load", json!(null)),
+        ("/advice/part_load", "lowest_load", json!(0)),
+        ("/advice/part_load", "kind", json!("falls")),
         ("/advice", "fan_motor", json!({})),
         ("/advice/fan_motor", "remedies", json!(["pray"])),
         (

@@ -7,8 +7,8 @@ use winterset_calc::compressor::coefficients::{CoefficientError, Coefficients};
 use winterset_calc::compressor::polynomial::{FlowUnit, Polynomial, PowerUnit, TemperatureScale};
 use winterset_calc::compressor::rating::DataSheet;
 use winterset_calc::input::{
-    Bearing, BelowMinimum, Defrost, Duty, Essentials, Input, Load, Metering, MotorKind, Reversing,
-    Sensing, SheetUnits,
+    Bearing, BelowMinimum, CapacityControl, Defrost, Duty, Essentials, Input, Load, Metering,
+    MotorKind, Reversing, Sensing, SheetUnits,
 };
 use winterset_calc::{Field, Given, InputError, Quantity, usual};
 use winterset_refrigerant::{Error, Refrigerant};
@@ -115,7 +115,7 @@ pub fn kind_of(field: Field) -> Option<Kind> {
         Field::OverAmbient | Field::ThrottlingRange | Field::SheetSuperheat | Field::Subcooling => {
             Kind::Difference
         }
-        Field::Fans | Field::ModulatedFans => Kind::Count,
+        Field::Fans | Field::ModulatedFans | Field::CompressorStages => Kind::Count,
         Field::Airflow | Field::IndoorAirflow => Kind::Airflow,
         Field::LiquidDiameter => Kind::Bore,
         Field::FullLoad => Kind::Current,
@@ -133,6 +133,7 @@ pub fn kind_of(field: Field) -> Option<Kind> {
         | Field::Motor
         | Field::Bearing
         | Field::Duty
+        | Field::CapacityControl
         | Field::Defrost
         | Field::ReversingValve
         | Field::BelowMinimum
@@ -504,6 +505,17 @@ impl System {
         optional!(reader, input.fan_power, FanPower, Power);
         optional!(reader, input.subcooling, Subcooling, Difference);
         optional!(reader, input.heat_reclaim, HeatReclaim, Temperature);
+        choose!(
+            reader,
+            input.capacity_control,
+            CapacityControl,
+            CapacityControl
+        );
+        take!(reader, input.compressor_stages, CompressorStages, Count);
+        input.lowest_load = Given::assumed(usual::lowest_load(
+            input.capacity_control.value,
+            input.compressor_stages.value,
+        ));
         take!(reader, input.lowest_load, LowestLoad, Ratio);
         choose!(reader, input.defrost, Defrost, Defrost);
         choose!(reader, input.reversing_valve, ReversingValve, Reversing);
@@ -559,6 +571,20 @@ impl System {
                     _ => usual::evaporating(duty),
                 };
                 return Assumed::Value(Quantity::Temperature(usual::return_air(duty, evaporating)));
+            }
+            Field::CompressorStages if self.control() != CapacityControl::Stages => {
+                return Assumed::LeftOut;
+            }
+            Field::LowestLoad => {
+                let entered = self
+                    .entry(Field::CompressorStages)
+                    .and_then(|entry| read_quantity(Field::CompressorStages, entry).ok());
+                let stages = match entered {
+                    Some(Quantity::Count(stages)) => stages,
+                    _ => usual::COMPRESSOR_STAGES,
+                };
+                let lowest = usual::lowest_load(self.control(), stages);
+                return Assumed::Value(Quantity::Ratio(lowest));
             }
             Field::OverAmbient => {
                 return self
@@ -619,7 +645,10 @@ impl System {
             Field::IdleAirflow => Assumed::Value(Quantity::Ratio(whole.idle_airflow.value)),
             Field::Recirculation => Assumed::Value(Quantity::Ratio(whole.recirculation.value)),
             Field::Dirt => Assumed::Value(Quantity::Ratio(whole.dirt.value)),
-            Field::LowestLoad => Assumed::Value(Quantity::Ratio(whole.lowest_load.value)),
+            Field::CapacityControl => Assumed::Choice(whole.capacity_control.value.key()),
+            Field::CompressorStages => {
+                Assumed::Value(Quantity::Count(whole.compressor_stages.value))
+            }
             Field::Defrost => Assumed::Choice(whole.defrost.value.key()),
             Field::BelowMinimum => Assumed::Choice(whole.below_minimum.value.key()),
             Field::ReversingValve => Assumed::Choice(whole.reversing_valve.value.key()),
@@ -643,11 +672,19 @@ impl System {
             | Field::FullLoad
             | Field::LiquidLength
             | Field::LiquidDiameter
+            | Field::LowestLoad
             | Field::HeatReclaim
             | Field::FlowCoefficients
             | Field::PowerCoefficients
             | Field::Sensing => Assumed::Nothing,
         }
+    }
+
+    /// How the compressors follow the load, as far as that can be read.
+    fn control(&self) -> CapacityControl {
+        self.entry(Field::CapacityControl)
+            .and_then(|entry| CapacityControl::from_key(entry.typed.trim()))
+            .unwrap_or(CapacityControl::OnOff)
     }
 
     /// The refrigerant that the record names, where it can be read.

@@ -125,6 +125,17 @@ mod tests {
     }
 
     #[test]
+    fn how_the_compressors_follow_the_load_arrives() {
+        let mut system = System::new("here", "Vault");
+        system.set(Field::CapacityControl, Entry::new("stages"));
+        system.set(Field::CompressorStages, Entry::new("3"));
+        let back = decode(&encode(&system).unwrap()).unwrap();
+        assert_eq!(back.entries, system.entries);
+        let back = from_file(&to_file(&system).unwrap()).unwrap();
+        assert_eq!(back.entries, system.entries);
+    }
+
+    #[test]
     fn a_system_goes_through_a_file() {
         let mut system = System::new("here", "Höhle");
         system.set(Field::OutdoorLow, Entry::with_unit("-18", "F"));

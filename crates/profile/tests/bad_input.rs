@@ -4,8 +4,8 @@
 use std::path::Path;
 
 use winterset_calc::settings::SettingsNote;
-use winterset_calc::{Field, Problem as CalcProblem};
-use winterset_profile::{Entry, FieldError, Problem, System, kind_of};
+use winterset_calc::{Basis, Field, Problem as CalcProblem, Quantity};
+use winterset_profile::{Assumed, Entry, FieldError, Problem, System, kind_of};
 
 fn system(name: &str) -> System {
     let file =
@@ -142,6 +142,34 @@ fn a_blank_is_assumed_where_that_can_be_and_missed_where_not() {
             _ => assert_eq!(errors, [], "{field:?}"),
         }
     }
+}
+
+/// By hand: two stages of equal size leave a half, four a quarter.
+#[test]
+fn the_lowest_load_follows_from_the_control_until_it_is_entered() {
+    let mut record = system(SYSTEMS[0]);
+    let lowest = |record: &System| {
+        let read = record.read().unwrap().lowest_load;
+        let assumed = Assumed::Value(Quantity::Ratio(read.value));
+        assert_eq!(
+            record.assumed(Field::LowestLoad) == assumed,
+            read.basis == Basis::Assumed
+        );
+        read.value
+    };
+    assert_eq!(lowest(&record), 1.0);
+    assert_eq!(record.assumed(Field::CompressorStages), Assumed::LeftOut);
+    record.set(Field::CapacityControl, Entry::new("stages"));
+    assert_eq!(lowest(&record), 0.5);
+    let two = Assumed::Value(Quantity::Count(2));
+    assert_eq!(record.assumed(Field::CompressorStages), two);
+    record.set(Field::CompressorStages, Entry::new("4"));
+    assert_eq!(lowest(&record), 0.25);
+    record.set(Field::LowestLoad, Entry::with_unit("40", "%"));
+    assert_eq!(lowest(&record), 0.4);
+    record.set(Field::LowestLoad, Entry::new(""));
+    record.set(Field::CapacityControl, Entry::new("on-off"));
+    assert_eq!(lowest(&record), 1.0);
 }
 
 #[test]

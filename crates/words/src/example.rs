@@ -87,6 +87,7 @@ pub(crate) fn usual(field: Field, units: Units) -> Option<(String, String)> {
         Field::ReturnAir => temperature(-20.0, 27.0),
         Field::ReturnHumidity => plain("40", "90 %"),
         Field::Subcooling => difference(3.0, 8.0),
+        Field::CompressorStages => plain("2", "4"),
         Field::LowestLoad => plain("25", "100 %"),
         Field::HeatReclaim => temperature(30.0, 50.0),
         Field::SheetSuperheat => difference(8.0, 20.0),
@@ -101,6 +102,7 @@ pub(crate) fn usual(field: Field, units: Units) -> Option<(String, String)> {
         | Field::LiquidLift
         | Field::LiquidDiameter
         | Field::FullLoad
+        | Field::CapacityControl
         | Field::Defrost
         | Field::ReversingValve
         | Field::BelowMinimum

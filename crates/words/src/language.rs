@@ -4,7 +4,7 @@ use std::cell::Cell;
 
 use serde::{Deserialize, Serialize};
 use uom::si::f64::Pressure;
-use winterset_calc::advice::{FanMotorAdvice, Hottest, Remedy, ReversingValve};
+use winterset_calc::advice::{FanMotorAdvice, Hottest, PartLoad, Remedy, ReversingValve};
 use winterset_calc::free_cooling::Outcome;
 use winterset_calc::input::{Duty, Sensing};
 use winterset_calc::lever::Change;
@@ -140,6 +140,8 @@ pub trait Words: Sync {
     fn advice(&self) -> &'static Advice;
     /// Why a method is recommended, in a sentence.
     fn reason(&self, reason: Reason) -> &'static str;
+    /// What part load does to the hold limit of the recommended method.
+    fn part_load(&self, found: &PartLoad, units: Units) -> String;
     /// A change that lowers the need, and how it does.
     fn change(&self, change: Change) -> RuleWords;
     /// What comes of a system at one outdoor temperature.

@@ -20,16 +20,18 @@ use uom::si::thermodynamic_temperature::degree_celsius;
 use uom::si::time::{hour, second};
 use uom::si::velocity::meter_per_second;
 use uom::si::volume::liter;
-use winterset_calc::Condition;
-use winterset_calc::advice::{FanMotorAdvice, FanStart, Hottest, LowestSpeed, Remedy};
+use winterset_calc::advice::{
+    FanMotorAdvice, FanStart, Hottest, LoadEffect, LowestSpeed, PartLoad, Remedy,
+};
 use winterset_calc::free_cooling::Outcome;
-use winterset_calc::input::{Duty, MotorKind};
+use winterset_calc::input::{CapacityControl, Duty, MotorKind};
 use winterset_calc::lever::Change;
 use winterset_calc::parts_list::{OutputKind, Part, Sensed};
 use winterset_calc::recommendation::Reason;
 use winterset_calc::sensor_place::{Reason as PlaceReason, When};
 use winterset_calc::settings::SettingsNote;
 use winterset_calc::winter_start::{BypassOutcome, Persists};
+use winterset_calc::{Condition, Method};
 
 fn sea_level() -> Pressure {
     Pressure::new::<kilopascal>(101.325)
@@ -69,6 +71,43 @@ fn reasons_changes_and_conditions_are_sentences() {
         for found in changes.into_iter().chain(conditions) {
             assert_calm(found.name);
             assert_sentence(found.reason);
+        }
+    });
+}
+
+#[test]
+fn part_load_is_sentences_with_the_share_and_both_limits() {
+    in_every_language(|| {
+        for &control in CapacityControl::ALL {
+            for method in Method::ALL {
+                let part_load = |share, limit| PartLoad {
+                    control,
+                    share,
+                    method,
+                    limit: celsius(limit),
+                    full_load: celsius(-31.0),
+                };
+                let [_, si] = ALL_UNITS;
+                let rises = part_load(0.25, -12.0);
+                assert_eq!(rises.effect(), LoadEffect::Rises);
+                let said = words().part_load(&rises, si);
+                assert_sentence(&said);
+                for part in ["25", "12", "31"] {
+                    assert!(said.contains(part), "{said}");
+                }
+                let stays = part_load(0.25, -31.0);
+                assert_eq!(stays.effect(), LoadEffect::Stays);
+                let said = words().part_load(&stays, si);
+                assert_sentence(&said);
+                assert!(said.contains("25") && said.contains("31"), "{said}");
+                assert!(said.matches(". ").count() == 1, "{said}");
+                let whole = part_load(1.0, -31.0);
+                let said = words().part_load(&whole, si);
+                assert_sentence(&said);
+                let cycles = whole.effect() == LoadEffect::Cycles;
+                assert_eq!(cycles, control == CapacityControl::OnOff);
+                assert_eq!(said.contains("31"), !cycles, "{said}");
+            }
         }
     });
 }

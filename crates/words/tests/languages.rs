@@ -11,7 +11,8 @@ use uom::si::time::second;
 use winterset_calc::advice::ReversingValve;
 use winterset_calc::fitting::{Arrangement, Choice};
 use winterset_calc::input::{
-    Bearing, BelowMinimum, Defrost, Duty, Metering, MotorKind, Reversing, Sensing, SheetUnits,
+    Bearing, BelowMinimum, CapacityControl, Defrost, Duty, Metering, MotorKind, Reversing, Sensing,
+    SheetUnits,
 };
 use winterset_calc::lever::Change;
 use winterset_calc::motor::Loading;
@@ -238,6 +239,7 @@ fn keys(field: Field) -> Vec<&'static str> {
         Field::Motor => MotorKind::ALL.iter().map(|c| c.key()).collect(),
         Field::Bearing => Bearing::ALL.iter().map(|c| c.key()).collect(),
         Field::Metering => Metering::ALL.iter().map(|c| c.key()).collect(),
+        Field::CapacityControl => CapacityControl::ALL.iter().map(|c| c.key()).collect(),
         Field::Defrost => Defrost::ALL.iter().map(|c| c.key()).collect(),
         Field::BelowMinimum => BelowMinimum::ALL.iter().map(|c| c.key()).collect(),
         Field::ReversingValve => Reversing::ALL.iter().map(|c| c.key()).collect(),

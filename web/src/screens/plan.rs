@@ -261,7 +261,10 @@ fn Whole(props: &WholeProps) -> Html {
                 { sheet(writer.hold()) }
                 if let Some((name, limits)) = writer.hold_at_lowest_load() {
                     <h3 class="step">{ name }</h3>
+                    <p class="part__note">{ writer.part_load() }</p>
                     { sheet(limits) }
+                } else {
+                    <p class="part__note">{ writer.part_load() }</p>
                 }
                 <h3 class="step">{ (t.cycled)(words().method(Method::OnOff).name) }</h3>
                 { sheet(vec![writer.on_off()]) }

@@ -2,7 +2,8 @@
 
 use uom::si::f64::{Length, Pressure};
 use winterset_calc::input::{
-    Bearing, BelowMinimum, Defrost, Duty, Metering, MotorKind, Reversing, Sensing, SheetUnits,
+    Bearing, BelowMinimum, CapacityControl, Defrost, Duty, Metering, MotorKind, Reversing, Sensing,
+    SheetUnits,
 };
 use winterset_calc::refrigerant::Refrigerant;
 use winterset_calc::{Basis, Field, Quantity};
@@ -25,7 +26,7 @@ pub const ESSENTIALS: [Field; 7] = [
 ];
 
 /// Everything else, in the order in which it is found on the way from the nameplate to the roof.
-pub const REST: [Field; 35] = [
+pub const REST: [Field; 37] = [
     Field::OverAmbient,
     Field::KnownOutdoor,
     Field::Evaporating,
@@ -50,6 +51,8 @@ pub const REST: [Field; 35] = [
     Field::LiquidLift,
     Field::LiquidDiameter,
     Field::FullLoad,
+    Field::CapacityControl,
+    Field::CompressorStages,
     Field::LowestLoad,
     Field::Defrost,
     Field::HeatReclaim,
@@ -70,6 +73,10 @@ fn keys(field: Field) -> Vec<&'static str> {
         Field::Metering => Metering::ALL.iter().map(|choice| choice.key()).collect(),
         Field::Motor => MotorKind::ALL.iter().map(|choice| choice.key()).collect(),
         Field::Bearing => Bearing::ALL.iter().map(|choice| choice.key()).collect(),
+        Field::CapacityControl => CapacityControl::ALL
+            .iter()
+            .map(|choice| choice.key())
+            .collect(),
         Field::Defrost => Defrost::ALL.iter().map(|choice| choice.key()).collect(),
         Field::BelowMinimum => BelowMinimum::ALL
             .iter()

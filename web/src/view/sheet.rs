@@ -135,6 +135,11 @@ impl<'a> Writer<'a> {
         ))
     }
 
+    /// What part load does to the hold limit of the recommended method.
+    pub fn part_load(&self) -> String {
+        words().part_load(&self.plan.part_load(), self.units)
+    }
+
     fn limits(&self, hold: &HoldLimits) -> Vec<Line> {
         Method::ALL
             .into_iter()

@@ -3,6 +3,7 @@
 
 mod fan_motor;
 mod heating;
+mod load;
 mod off;
 mod order;
 mod sensor;
@@ -11,6 +12,7 @@ mod start;
 
 pub use fan_motor::{FanMotorAdvice, FanStart, Hottest, LowestSpeed, Remedy};
 pub use heating::{HeatingFan, ReversingValve};
+pub use load::{LoadEffect, PartLoad};
 pub use off::free_cooling_source;
 pub use shared::{Leads, Shared, SharedBank};
 pub use start::WinterStart;

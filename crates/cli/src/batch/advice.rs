@@ -1,7 +1,7 @@
 //! What follows from a plan for the work. SI, absolute pressure.
 
 use serde_json::{Map, Value, json};
-use winterset_calc::advice::{FanMotorAdvice, FanStart};
+use winterset_calc::advice::{FanMotorAdvice, FanStart, PartLoad};
 use winterset_calc::comparison::Summary;
 use winterset_calc::free_cooling::Outcome as Off;
 use winterset_calc::parts_list::{OutputKind, Part, Sensed};
@@ -21,6 +21,7 @@ pub fn of(plan: &Plan, hours: Option<&Bins>) -> Value {
     json!({
         "methods": compared.as_ref().map(methods),
         "free_cooling": bins.as_ref().zip(compared.as_ref()).and_then(|(bins, compared)| off(plan, bins, compared.of(method))),
+        "part_load": part_load(&plan.part_load()),
         "levers": levers(plan),
         "bands": bands(plan),
         "order": plan.order(method).ok().map(|parts| parts.iter().map(part).collect::<Vec<_>>()),
@@ -70,6 +71,17 @@ fn off(plan: &Plan, bins: &Bins, summary: &Summary) -> Option<Value> {
         Off::NeverColdEnough { up_to, .. } => json!({
             "kind": "never_cold_enough", "up_to_K": up_to.value, "time_s": 0.0, "energy_J": 0.0,
         }),
+    })
+}
+
+fn part_load(found: &PartLoad) -> Value {
+    json!({
+        "control": found.control.key(),
+        "lowest_load": found.share,
+        "kind": found.effect().key(),
+        "method": found.method.key(),
+        "limit_K": found.limit.value,
+        "full_load_limit_K": found.full_load.value,
     })
 }
 

@@ -2,9 +2,11 @@
 
 use uom::si::f64::Pressure;
 use uom::si::temperature_interval::kelvin as kelvin_interval;
-use winterset_calc::advice::{FanMotorAdvice, FanStart, Hottest, LowestSpeed, Remedy};
+use winterset_calc::advice::{
+    FanMotorAdvice, FanStart, Hottest, LoadEffect, LowestSpeed, PartLoad, Remedy,
+};
 use winterset_calc::free_cooling::Outcome as Off;
-use winterset_calc::input::{Duty, MotorKind};
+use winterset_calc::input::{CapacityControl, Duty, MotorKind};
 use winterset_calc::lever::Change;
 use winterset_calc::parts_list::{OutputKind, Part, Sensed};
 use winterset_calc::recommendation::Reason;
@@ -12,7 +14,7 @@ use winterset_calc::sensor_place::{Reason as PlaceReason, When};
 use winterset_calc::winter_start::{BypassOutcome, Persists};
 use winterset_calc::{Condition, Field, Quantity};
 
-use super::fields;
+use super::{fields, plan};
 use crate::advice::{Advice, Ordered};
 use crate::language::RuleWords;
 use crate::pen::Pen;
@@ -74,6 +76,38 @@ pub(super) fn reason(reason: Reason) -> &'static str {
         Reason::NothingHolds => {
             "No method that this system can have holds to the site's low. This one comes nearest."
         }
+    }
+}
+
+/// What the condenser gets at the lowest load.
+fn least(control: CapacityControl, share: &str) -> String {
+    match control {
+        CapacityControl::OnOff => {
+            format!("At the lowest load the condenser gets {share} of the full heat.")
+        }
+        CapacityControl::Stages => {
+            format!("With the last stage alone, the condenser gets {share} of the full heat.")
+        }
+        CapacityControl::Unloading => format!(
+            "Unloaded as far as it goes, the compressor gives the condenser {share} of the full heat."
+        ),
+        CapacityControl::VariableSpeed => format!(
+            "At its lowest speed the compressor gives the condenser {share} of the full heat."
+        ),
+    }
+}
+
+pub(super) fn part_load(found: &PartLoad, units: Units) -> String {
+    let pen = Pen::without_gauge(units);
+    let method = plan::method(found.method).name.to_lowercase();
+    let limit = pen.show(Quantity::Temperature(found.limit));
+    let full = pen.show(Quantity::Temperature(found.full_load));
+    let least = least(found.control, &pen.show(Quantity::Ratio(found.share)));
+    match found.effect() {
+        LoadEffect::Cycles => "The compressor runs at full load or stands, so the hold limits are the same whatever the load. Each start after a stop in the cold is a cold start.".to_owned(),
+        LoadEffect::Stays if found.share >= 1.0 => format!("The compressors never run below full load. The hold limit of {method} stays at {limit}."),
+        LoadEffect::Stays => format!("{least} The hold limit of {method} is {limit} all the same, as at full load."),
+        LoadEffect::Rises => format!("{least} The hold limit of {method} is {limit} there, against {full} at full load."),
     }
 }
 

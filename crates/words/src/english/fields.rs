@@ -129,9 +129,17 @@ pub(super) fn field(field: Field) -> FieldWords {
             "Subcooling at the condenser's outlet",
             "Saturation (bubble) at the head pressure, less the temperature of the liquid line at the condenser, when the reading over ambient was taken.",
         ),
+        Field::CapacityControl => (
+            "How the compressors follow the load",
+            "The least share of the full load that they run at follows from it, until you enter that.",
+        ),
+        Field::CompressorStages => (
+            "Number of compressor stages",
+            "All of one size, on this circuit. It counts only where compressors are switched one after another.",
+        ),
         Field::LowestLoad => (
             "Lowest share of full load",
-            "The least that the compressors run at, by stages, unloading or speed. The less heat, the sooner head pressure falls: the plan then goes by this share.",
+            "The least that the compressors run at, by stages, unloading or speed. The less heat, the sooner head pressure falls: the plan then goes by this share. Left blank, it follows from how they follow the load.",
         ),
         Field::HeatReclaim => (
             "Condensing wanted for heat reclaim",
@@ -200,6 +208,10 @@ pub(super) fn choice(field: Field, key: &str) -> &'static str {
         (Field::Metering, "txv-balanced") => "TXV, balanced port",
         (Field::Metering, "electronic-valve") => "Electronic expansion valve",
         (Field::Metering, "fixed-orifice") => "Fixed orifice or capillary",
+        (Field::CapacityControl, "on-off") => "One that stops and starts",
+        (Field::CapacityControl, "stages") => "Switched one after another",
+        (Field::CapacityControl, "unloading") => "Cylinders or scroll unload",
+        (Field::CapacityControl, "variable-speed") => "Variable speed",
         (Field::Defrost, "other") => "Other, or none",
         (Field::Defrost, "hot-gas") => "Hot gas",
         (Field::BelowMinimum, "keeps-turning") => "Keeps turning",
@@ -221,7 +233,8 @@ pub(super) fn choice(field: Field, key: &str) -> &'static str {
 mod tests {
     use super::*;
     use winterset_calc::input::{
-        Bearing, BelowMinimum, Defrost, Duty, Metering, MotorKind, Reversing, Sensing, SheetUnits,
+        Bearing, BelowMinimum, CapacityControl, Defrost, Duty, Metering, MotorKind, Reversing,
+        Sensing, SheetUnits,
     };
 
     #[test]
@@ -242,6 +255,10 @@ mod tests {
             (
                 Field::Metering,
                 Metering::ALL.iter().map(|c| c.key()).collect(),
+            ),
+            (
+                Field::CapacityControl,
+                CapacityControl::ALL.iter().map(|c| c.key()).collect(),
             ),
             (
                 Field::Defrost,

@@ -276,6 +276,14 @@ pub(super) fn field(field: Field) -> FindWords {
             "Bubble temperature at the head pressure, less a clamped sensor on the liquid line at the condenser.",
             "3 to 8 K (5 to 15 °F).",
         ),
+        Field::CapacityControl => (
+            "Follow the wires: contactors alone mean stops and starts, or stages where there are several compressors; a coil on a valve of the compressor means unloading; a drive means variable speed.",
+            "Stops and starts in small units, stages in large ones, variable speed in many recent splits.",
+        ),
+        Field::CompressorStages => (
+            "Count the compressors of this circuit that can run without the others.",
+            "2, or 3 to 4 on larger systems.",
+        ),
         Field::LowestLoad => (
             "In the settings of stages, unloaders or drive of the compressors: the least that they run at.",
             "50 % with two stages, 25 to 30 % with a drive, 100 % for a compressor that is only on or off.",

@@ -2,9 +2,11 @@
 
 use uom::si::f64::Pressure;
 use uom::si::temperature_interval::kelvin as kelvin_interval;
-use winterset_calc::advice::{FanMotorAdvice, FanStart, Hottest, LowestSpeed, Remedy};
+use winterset_calc::advice::{
+    FanMotorAdvice, FanStart, Hottest, LoadEffect, LowestSpeed, PartLoad, Remedy,
+};
 use winterset_calc::free_cooling::Outcome as Off;
-use winterset_calc::input::{Duty, MotorKind};
+use winterset_calc::input::{CapacityControl, Duty, MotorKind};
 use winterset_calc::lever::Change;
 use winterset_calc::parts_list::{OutputKind, Part, Sensed};
 use winterset_calc::recommendation::Reason;
@@ -12,6 +14,7 @@ use winterset_calc::sensor_place::{Reason as PlaceReason, When};
 use winterset_calc::winter_start::{BypassOutcome, Persists};
 use winterset_calc::{Condition, Quantity};
 
+use super::plan;
 use crate::advice::{Advice, Ordered};
 use crate::language::RuleWords;
 use crate::pen::Pen;
@@ -81,6 +84,38 @@ pub(super) fn reason(reason: Reason) -> &'static str {
         Reason::NothingHolds => {
             "Aucune méthode possible sur ce système ne tient jusqu’au minimum du site. Celle-ci en approche le plus."
         }
+    }
+}
+
+/// What the condenser gets at the lowest load.
+fn least(control: CapacityControl, share: &str) -> String {
+    match control {
+        CapacityControl::OnOff => {
+            format!("À la plus petite charge, le condenseur reçoit {share} de la pleine chaleur.")
+        }
+        CapacityControl::Stages => format!(
+            "Avec le dernier étage seul, le condenseur reçoit {share} de la pleine chaleur."
+        ),
+        CapacityControl::Unloading => format!(
+            "Réduit autant qu’il peut, le compresseur donne au condenseur {share} de la pleine chaleur."
+        ),
+        CapacityControl::VariableSpeed => format!(
+            "À sa plus petite vitesse, le compresseur donne au condenseur {share} de la pleine chaleur."
+        ),
+    }
+}
+
+pub(super) fn part_load(found: &PartLoad, units: Units) -> String {
+    let pen = Pen::without_gauge(units);
+    let method = plan::method(found.method).name.to_lowercase();
+    let limit = pen.show(Quantity::Temperature(found.limit));
+    let full = pen.show(Quantity::Temperature(found.full_load));
+    let least = least(found.control, &pen.show(Quantity::Ratio(found.share)));
+    match found.effect() {
+        LoadEffect::Cycles => "Le compresseur tourne à pleine charge ou s’arrête, si bien que les limites de froid sont les mêmes à toute charge. Chaque démarrage après un arrêt par temps froid est un démarrage à froid.".to_owned(),
+        LoadEffect::Stays if found.share >= 1.0 => format!("Les compresseurs ne tournent jamais sous la pleine charge. La limite de froid de la méthode «\u{a0}{method}\u{a0}» reste de {limit}."),
+        LoadEffect::Stays => format!("{least} La limite de froid de la méthode «\u{a0}{method}\u{a0}» est encore de {limit}, comme à pleine charge."),
+        LoadEffect::Rises => format!("{least} La limite de froid de la méthode «\u{a0}{method}\u{a0}» est alors de {limit}, contre {full} à pleine charge."),
     }
 }
 

@@ -129,9 +129,17 @@ pub(super) fn field(field: Field) -> FieldWords {
             "Sous-refroidissement à la sortie du condenseur",
             "Saturation (bulle) à la pression de condensation, moins la température de la conduite de liquide au condenseur, lors du relevé de l’écart sur l’air.",
         ),
+        Field::CapacityControl => (
+            "Comment les compresseurs suivent la charge",
+            "La plus petite part de la pleine charge à quoi ils tournent s’en déduit, tant que vous ne l’indiquez pas.",
+        ),
+        Field::CompressorStages => (
+            "Nombre d’étages de compresseur",
+            "Tous de même taille, sur ce circuit. Il ne compte que si les compresseurs s’enclenchent l’un après l’autre.",
+        ),
         Field::LowestLoad => (
             "Plus petite part de la pleine charge",
-            "Le moins à quoi tournent les compresseurs, par étages, réduction ou vitesse. Moins il y a de chaleur, plus tôt la pression de condensation tombe\u{a0}: le plan suit alors cette part.",
+            "Le moins à quoi tournent les compresseurs, par étages, réduction ou vitesse. Moins il y a de chaleur, plus tôt la pression de condensation tombe\u{a0}: le plan suit alors cette part. Sans réponse, elle se déduit de la façon dont ils suivent la charge.",
         ),
         Field::HeatReclaim => (
             "Condensation voulue pour la récupération",
@@ -200,6 +208,10 @@ pub(super) fn choice(field: Field, key: &str) -> &'static str {
         (Field::Metering, "txv-balanced") => "Thermostatique, orifice équilibré",
         (Field::Metering, "electronic-valve") => "Détendeur électronique",
         (Field::Metering, "fixed-orifice") => "Orifice fixe ou capillaire",
+        (Field::CapacityControl, "on-off") => "Un seul, en tout ou rien",
+        (Field::CapacityControl, "stages") => "Enclenchés l’un après l’autre",
+        (Field::CapacityControl, "unloading") => "Réduction par cylindres ou spirale",
+        (Field::CapacityControl, "variable-speed") => "Vitesse variable",
         (Field::Defrost, "other") => "Autre, ou aucun",
         (Field::Defrost, "hot-gas") => "Gaz chaud",
         (Field::BelowMinimum, "keeps-turning") => "Continue de tourner",

@@ -276,6 +276,14 @@ pub(super) fn field(field: Field) -> FindWords {
             "La température de bulle à la pression de condensation, moins une sonde à pince sur la conduite de liquide au condenseur.",
             "De 3 à 8 K (5 à 15 °F).",
         ),
+        Field::CapacityControl => (
+            "Suivez les fils\u{a0}: des contacteurs seuls veulent dire tout ou rien, ou des étages s’il y a plusieurs compresseurs\u{a0}; une bobine sur une vanne du compresseur veut dire réduction\u{a0}; un variateur, vitesse variable.",
+            "Tout ou rien sur les petits groupes, étages sur les grands, vitesse variable sur bien des splits récents.",
+        ),
+        Field::CompressorStages => (
+            "Comptez les compresseurs de ce circuit qui peuvent tourner sans les autres.",
+            "2, ou 3 à 4 sur les grandes installations.",
+        ),
         Field::LowestLoad => (
             "Dans les réglages d’étages, de réduction ou de variateur des compresseurs\u{a0}: le moins à quoi ils tournent.",
             "50\u{a0}% à deux étages, 25 à 30\u{a0}% avec variateur, 100\u{a0}% pour un compresseur en tout ou rien.",

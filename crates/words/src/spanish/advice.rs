@@ -2,9 +2,11 @@
 
 use uom::si::f64::Pressure;
 use uom::si::temperature_interval::kelvin as kelvin_interval;
-use winterset_calc::advice::{FanMotorAdvice, FanStart, Hottest, LowestSpeed, Remedy};
+use winterset_calc::advice::{
+    FanMotorAdvice, FanStart, Hottest, LoadEffect, LowestSpeed, PartLoad, Remedy,
+};
 use winterset_calc::free_cooling::Outcome as Off;
-use winterset_calc::input::{Duty, MotorKind};
+use winterset_calc::input::{CapacityControl, Duty, MotorKind};
 use winterset_calc::lever::Change;
 use winterset_calc::parts_list::{OutputKind, Part, Sensed};
 use winterset_calc::recommendation::Reason;
@@ -12,7 +14,7 @@ use winterset_calc::sensor_place::{Reason as PlaceReason, When};
 use winterset_calc::winter_start::{BypassOutcome, Persists};
 use winterset_calc::{Condition, Field, Quantity};
 
-use super::fields;
+use super::{fields, plan};
 use crate::advice::{Advice, Ordered};
 use crate::language::RuleWords;
 use crate::pen::Pen;
@@ -78,6 +80,38 @@ pub(super) fn reason(reason: Reason) -> &'static str {
         Reason::NothingHolds => {
             "Ningún método posible en este sistema llega a la mínima del sitio. Este es el que más se acerca."
         }
+    }
+}
+
+/// What the condenser gets at the lowest load.
+fn least(control: CapacityControl, share: &str) -> String {
+    match control {
+        CapacityControl::OnOff => {
+            format!("Con la carga mínima el condensador recibe {share} del calor pleno.")
+        }
+        CapacityControl::Stages => {
+            format!("Con la última etapa sola, el condensador recibe {share} del calor pleno.")
+        }
+        CapacityControl::Unloading => format!(
+            "Descargado cuanto puede, el compresor da al condensador {share} del calor pleno."
+        ),
+        CapacityControl::VariableSpeed => {
+            format!("A su velocidad mínima el compresor da al condensador {share} del calor pleno.")
+        }
+    }
+}
+
+pub(super) fn part_load(found: &PartLoad, units: Units) -> String {
+    let pen = Pen::without_gauge(units);
+    let method = plan::method(found.method).name.to_lowercase();
+    let limit = pen.show(Quantity::Temperature(found.limit));
+    let full = pen.show(Quantity::Temperature(found.full_load));
+    let least = least(found.control, &pen.show(Quantity::Ratio(found.share)));
+    match found.effect() {
+        LoadEffect::Cycles => "El compresor trabaja a carga plena o está parado, así que los límites de frío son los mismos con cualquier carga. Cada arranque tras una parada con frío es un arranque en frío.".to_owned(),
+        LoadEffect::Stays if found.share >= 1.0 => format!("Los compresores nunca trabajan por debajo de la carga plena. El límite de frío del método «{method}» sigue en {limit}."),
+        LoadEffect::Stays => format!("{least} El límite de frío del método «{method}» es también {limit}, como a carga plena."),
+        LoadEffect::Rises => format!("{least} El límite de frío del método «{method}» es entonces {limit}, frente a {full} a carga plena."),
     }
 }
 

@@ -129,9 +129,17 @@ pub(super) fn field(field: Field) -> FieldWords {
             "Subenfriamiento a la salida del condensador",
             "Saturación (burbuja) a la presión de condensación, menos la temperatura de la línea de líquido junto al condensador, cuando se tomó la lectura sobre el ambiente.",
         ),
+        Field::CapacityControl => (
+            "Cómo siguen la carga los compresores",
+            "De ello se deduce la parte mínima de la carga plena a que trabajan, hasta que usted la indique.",
+        ),
+        Field::CompressorStages => (
+            "Número de etapas de compresor",
+            "Todas del mismo tamaño, en este circuito. Solo cuenta si los compresores se conectan uno tras otro.",
+        ),
         Field::LowestLoad => (
             "Parte mínima de la carga plena",
-            "Lo menos a que trabajan los compresores, por etapas, descarga o velocidad. Con menos calor la presión de condensación cae antes: el plan sigue entonces esta parte.",
+            "Lo menos a que trabajan los compresores, por etapas, descarga o velocidad. Con menos calor la presión de condensación cae antes: el plan sigue entonces esta parte. En blanco, se deduce de cómo siguen la carga.",
         ),
         Field::HeatReclaim => (
             "Condensación deseada para recuperar calor",
@@ -200,6 +208,10 @@ pub(super) fn choice(field: Field, key: &str) -> &'static str {
         (Field::Metering, "txv-balanced") => "Termostática, puerto equilibrado",
         (Field::Metering, "electronic-valve") => "Válvula de expansión electrónica",
         (Field::Metering, "fixed-orifice") => "Orificio fijo o capilar",
+        (Field::CapacityControl, "on-off") => "Uno que marcha y para",
+        (Field::CapacityControl, "stages") => "Conectados uno tras otro",
+        (Field::CapacityControl, "unloading") => "Descarga de cilindros o espiral",
+        (Field::CapacityControl, "variable-speed") => "Velocidad variable",
         (Field::Defrost, "other") => "Otro, o ninguno",
         (Field::Defrost, "hot-gas") => "Gas caliente",
         (Field::BelowMinimum, "keeps-turning") => "Sigue girando",

@@ -276,6 +276,14 @@ pub(super) fn field(field: Field) -> FindWords {
             "La temperatura de burbuja a la presión de condensación, menos un sensor de pinza en la línea de líquido junto al condensador.",
             "De 3 a 8 K (5 a 15 °F).",
         ),
+        Field::CapacityControl => (
+            "Siga los cables: si solo hay contactores, marcha y para, o va por etapas si hay varios compresores; una bobina en una válvula del compresor significa descarga; un variador, velocidad variable.",
+            "Marcha y paro en equipos pequeños, etapas en los grandes, velocidad variable en muchos equipos partidos recientes.",
+        ),
+        Field::CompressorStages => (
+            "Cuente los compresores de este circuito que pueden trabajar sin los demás.",
+            "2, o de 3 a 4 en sistemas mayores.",
+        ),
         Field::LowestLoad => (
             "En los ajustes de etapas, descargadores o variador de los compresores: lo menos a que trabajan.",
             "El 50 % con dos etapas, del 25 al 30 % con variador, el 100 % con un compresor que solo marcha o para.",

@@ -20,7 +20,7 @@ mod weather;
 mod worksheets;
 
 use uom::si::f64::Pressure;
-use winterset_calc::advice::{FanMotorAdvice, Hottest, Remedy, ReversingValve};
+use winterset_calc::advice::{FanMotorAdvice, Hottest, PartLoad, Remedy, ReversingValve};
 use winterset_calc::free_cooling::Outcome;
 use winterset_calc::input::{Duty, Sensing};
 use winterset_calc::lever::Change;
@@ -220,6 +220,10 @@ impl Words for Spanish {
 
     fn change(&self, change: Change) -> RuleWords {
         advice::change(change)
+    }
+
+    fn part_load(&self, found: &PartLoad, units: Units) -> String {
+        advice::part_load(found, units)
     }
 
     fn condition(&self, condition: Condition) -> RuleWords {
