@@ -8,7 +8,7 @@ use uom::si::electric_current::ampere;
 use uom::si::f64::{ElectricCurrent, Pressure, ThermodynamicTemperature, Time};
 use uom::si::thermodynamic_temperature::kelvin;
 use uom::si::time::second;
-use winterset_calc::advice::ReversingValve;
+use winterset_calc::advice::{PartLoad, ReversingValve};
 use winterset_calc::fitting::{Arrangement, Choice};
 use winterset_calc::input::{
     Bearing, BelowMinimum, CapacityControl, Defrost, Duty, Metering, MotorKind, Reversing, Sensing,
@@ -540,6 +540,23 @@ fn made() -> Vec<(String, String)> {
         let plan = System::from_json(text).unwrap().plan().unwrap();
         let verdict = words().verdict(plan.verdict, &plan, ALL_UNITS[1]);
         said.push(("verdict".to_owned(), verdict));
+        for &control in CapacityControl::ALL {
+            let found = plan.part_load();
+            for (share, limit) in [
+                (1.0, found.limit),
+                (0.5, found.limit),
+                (0.5, plan.need.condensing),
+            ] {
+                let found = PartLoad {
+                    control,
+                    share,
+                    limit,
+                    ..found
+                };
+                let text = words().part_load(&found, ALL_UNITS[1]);
+                said.push((format!("{control:?}, {share}"), text));
+            }
+        }
     }
     for &field in Field::ALL {
         for typed in ["", "abc", "-99999", "5 furlongs", "1.5", "R-999/R-9 40/50"] {

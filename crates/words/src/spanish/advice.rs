@@ -87,16 +87,16 @@ pub(super) fn reason(reason: Reason) -> &'static str {
 fn least(control: CapacityControl, share: &str) -> String {
     match control {
         CapacityControl::OnOff => {
-            format!("Con la carga mínima el condensador recibe {share} del calor pleno.")
+            format!("Con la carga mínima el condensador recibe el {share} del calor pleno.")
         }
         CapacityControl::Stages => {
-            format!("Con la última etapa sola, el condensador recibe {share} del calor pleno.")
+            format!("Con la última etapa sola, el condensador recibe el {share} del calor pleno.")
         }
         CapacityControl::Unloading => format!(
-            "Descargado cuanto puede, el compresor da al condensador {share} del calor pleno."
+            "Descargado cuanto puede, el compresor da al condensador el {share} del calor pleno."
         ),
         CapacityControl::VariableSpeed => {
-            format!("A su velocidad mínima el compresor da al condensador {share} del calor pleno.")
+            format!("A su velocidad mínima el compresor da al condensador el {share} del calor pleno.")
         }
     }
 }
