@@ -28,6 +28,7 @@ use crate::problem::{InputError, Problem};
 use crate::recommendation::recommend;
 use crate::root::bracketed;
 use crate::settings::{self, NARROWEST_RANGE, Range, SettingsNote};
+use crate::stage_points::stage_points;
 use crate::system::circuit::{Circuit, KnownPoint, Running, Scale, Unfit};
 use crate::system::compressor::Pattern;
 use crate::system::line::Line;
@@ -134,6 +135,13 @@ fn build(input: &Input) -> Result<Plan, InputError> {
             let from = model.warmest_outdoor(highest)?;
             Some(SettingsNote::AboveEnvelope { from, highest })
         }));
+    let stage_points = stage_points(
+        refrigerant,
+        low.condensing,
+        air::difference(full.condensing, low.condensing),
+        input.fans.value,
+    )
+    .map_err(at(Field::ThrottlingRange))?;
     let hold = hold_limits(&model, 1.0);
     let lowest_load =
         (input.lowest_load.value < 1.0).then(|| hold_limits(&model, input.lowest_load.value));
@@ -151,6 +159,7 @@ fn build(input: &Input) -> Result<Plan, InputError> {
                 .with("p_off", Quantity::Pressure(low.pressure))
                 .with("p_on", Quantity::Pressure(full.pressure)),
         ),
+        stage_points,
         hold,
         hold_at_lowest_load: lowest_load,
         recommendation,

@@ -293,6 +293,9 @@ rules! {
         "Electrical machine textbooks: run-up of a drive; inertia, friction and reserve are common practice" }
     /// Cut-in and cut-out of an on/off fan.
     OnOffPoints { "on-off-points", "p_off = p_need;  p_on = p_dew(T_need + ΔT)", "Common practice, no published source" }
+    /// Cut-in and cut-out of one of several switched fans.
+    StagePoints { "stage-points", "T_off = T_need + ΔT / 2 · (m − k) / (m − 1);  T_on = T_off + ΔT / 2;  m = 1: T_off = T_need, T_on = T_need + ΔT",
+        "Common practice, no published source" }
     /// Hold limit.
     HoldLimit { "hold-limit", "Σ f_z(T_need, T_o, V) = 1 − f_flooded", "Kays & London: effectiveness-NTU by zones, at the method's least airflow and most flooding" }
     /// Condensing temperature at one outdoor temperature.

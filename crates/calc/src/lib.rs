@@ -61,6 +61,7 @@ mod root;
 pub mod sensor;
 pub mod sensor_place;
 pub mod settings;
+mod stage_points;
 mod system;
 pub mod usual;
 mod verdict;

@@ -361,6 +361,8 @@ pub struct Plan {
     pub settings: Settings,
     /// Cut-out and cut-in pressure of the on/off method.
     pub on_off_points: Explained<(Pressure, Pressure)>,
+    /// Where the switched fans of the staged method go off and on again, in the order in which they go off; none where there is one fan.
+    pub stage_points: Vec<Explained<(Pressure, Pressure)>>,
     /// Hold limit of each method.
     pub hold: HoldLimits,
     /// Hold limit of each method with the compressors at their lowest load, where that is less than the full one: the limits that the

@@ -147,6 +147,8 @@ pub struct Screen {
     pub minimum_voltage_reason: &'static str,
     pub need_reason: fn(&str, &str) -> String,
     pub cycled: fn(&str) -> String,
+    /// Over the points of one switch of several, counted from one.
+    pub stage: fn(usize) -> String,
     pub fan_full: &'static str,
     pub fan_slowing: &'static str,
     pub fan_minimum: &'static str,

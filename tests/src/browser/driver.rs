@@ -13,9 +13,23 @@ pub struct Driver {
     port: u16,
 }
 
+/// How often one is started anew that ends before it says its port.
+const ATTEMPTS: u32 = 3;
+
 impl Driver {
     /// Starts one on a free port.
     pub fn start() -> Result<Self, Failure> {
+        // The port is taken over IPv4 first; where another process holds the same one over IPv6, the driver gives up and the next finds another.
+        let mut attempt = 1;
+        loop {
+            match Self::start_once() {
+                Err(_) if attempt < ATTEMPTS => attempt += 1,
+                outcome => return outcome,
+            }
+        }
+    }
+
+    fn start_once() -> Result<Self, Failure> {
         let mut process = Command::new(told("WINTERSET_CHROMEDRIVER")?)
             .arg("--port=0")
             .stdin(Stdio::null())

@@ -88,6 +88,7 @@ fn whole(advice: &Rc<Advice>, year: &str, input: &Callback<Field, Route>) -> Htm
         <section class="part">
             <h2>{ t.accuracy }</h2>
             <p>{ &advice.band }</p>
+            <div data-bands="">{ items(&advice.bands) }</div>
             if let Some((to, question)) = first {
                 <Go {to} class="button">{ (t.measure_first)(&question) }</Go>
             }

@@ -268,6 +268,10 @@ fn Whole(props: &WholeProps) -> Html {
                 }
                 <h3 class="step">{ (t.cycled)(words().method(Method::OnOff).name) }</h3>
                 { sheet(vec![writer.on_off()]) }
+                if !plan.stage_points.is_empty() {
+                    <h3 class="step">{ (t.cycled)(words().method(Method::Staged).name) }</h3>
+                    { sheet(writer.stages()) }
+                }
             </section>
             <section class="part">
                 <h2>{ t.known_point }</h2>

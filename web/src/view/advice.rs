@@ -65,6 +65,8 @@ pub struct Advice {
     pub fan_motor: Vec<String>,
     /// How sure the hold limit is.
     pub band: String,
+    /// The values that assumptions move, each give or take its band.
+    pub bands: Vec<Item>,
     /// The field whose measurement narrows it most, with its question.
     pub measure_first: Option<(String, String)>,
 }
@@ -151,6 +153,7 @@ impl Work {
             start: scribe.start(),
             fan_motor: scribe.fan_motor(),
             band: scribe.band(bands),
+            bands: scribe.bands(bands),
             measure_first: bands
                 .measure_first()
                 .map(|field| (field.key().to_owned(), words().field(field).ask.to_owned())),
@@ -285,5 +288,47 @@ impl Scribe<'_> {
         };
         let span = self.show(Quantity::Difference(*bands.limits.of(method)));
         (words().advice().give_or_take)(words().method(method).name, &span)
+    }
+
+    /// The need, the least output and the hold limits of the methods that can be had, with their bands.
+    fn bands(&self, bands: &Bands) -> Vec<Item> {
+        let (plan, need) = (self.plan, &self.plan.need.pressure);
+        let output = plan.settings.drive.minimum_output();
+        let limits = Method::ALL
+            .into_iter()
+            // Liquid holds wherever it is cold enough to look, whatever is assumed.
+            .filter(|method| plan.applies(*method) && !method.floods())
+            .map(|method| {
+                let limit = Quantity::Temperature(plan.hold.of(method).value);
+                let band = Quantity::Difference(*bands.limits.of(method));
+                (words().method(method).name, limit, band)
+            });
+        [
+            (
+                words().rule(need.working.rule).name,
+                Quantity::Pressure(need.value),
+                Quantity::PressureDifference(bands.need),
+            ),
+            (
+                words().rule(output.working.rule).name,
+                Quantity::Ratio(output.value),
+                Quantity::Ratio(bands.minimum_output),
+            ),
+        ]
+        .into_iter()
+        .chain(limits)
+        .map(|(name, value, band)| Item {
+            name: name.to_owned(),
+            value: self.give_or_take(&value, &band),
+            reason: String::new(),
+        })
+        .collect()
+    }
+
+    /// As `238 ± 9 psig`.
+    fn give_or_take(&self, value: &Quantity, band: &Quantity) -> String {
+        let air = self.plan.atmosphere.value;
+        let (value, band) = (self.units.brief(value, air), self.units.brief(band, air));
+        format!("{} ± {}\u{a0}{}", value.number, band.number, value.unit)
     }
 }

@@ -1,11 +1,11 @@
 //! The settings sheet and the other values of a plan as rows, each with its reason and working.
 
-use uom::si::f64::ThermodynamicTemperature;
+use uom::si::f64::{Pressure, ThermodynamicTemperature};
 use winterset_calc::advice::ReversingValve;
 use winterset_calc::explain::Working;
 use winterset_calc::input::Sensing;
 use winterset_calc::settings::Drive;
-use winterset_calc::{Basis, Caution, HoldLimits, Method, Plan, Quantity};
+use winterset_calc::{Basis, Caution, Explained, HoldLimits, Method, Plan, Quantity};
 use winterset_words::{Units, screen};
 
 use super::words;
@@ -69,15 +69,28 @@ impl<'a> Writer<'a> {
 
     /// What the fan is switched at, where it is cycled instead.
     pub fn on_off(&self) -> Line {
-        let (off, on) = self.plan.on_off_points.value;
+        self.switch("on-off", &self.plan.on_off_points)
+    }
+
+    /// What each switched fan is switched at, where they are staged instead; empty where one fan is alone.
+    pub fn stages(&self) -> Vec<Line> {
+        let points = self.plan.stage_points.iter().enumerate();
+        let lines = points.map(|(at, points)| {
+            let mut line = self.switch("stage", points);
+            line.key = format!("stage-{}", at + 1).into();
+            line.name = (screen().stage)(at + 1).into();
+            line
+        });
+        lines.collect()
+    }
+
+    /// Where a switch goes off and on.
+    fn switch(&self, key: &'static str, points: &Explained<(Pressure, Pressure)>) -> Line {
+        let (off, on) = points.value;
+        let mut line = self.line(key, Quantity::Pressure(off), &points.working);
         let (off, on) = (
             self.show(Quantity::Pressure(off)),
             self.show(Quantity::Pressure(on)),
-        );
-        let mut line = self.line(
-            "on-off",
-            Quantity::Pressure(self.plan.on_off_points.value.0),
-            &self.plan.on_off_points.working,
         );
         line.number = format!("{} / {}", off.number, on.number).into();
         line

@@ -73,6 +73,9 @@ pub fn to(asked: &Planned) -> Outcome<Value> {
         "atmosphere_Pa": plan.atmosphere.value.value,
         "settings": settings(&plan.settings),
         "on_off_Pa": { "off": plan.on_off_points.value.0.value, "on": plan.on_off_points.value.1.value },
+        "stage_points_Pa": plan.stage_points.iter().map(|point| json!({
+            "off": point.value.0.value, "on": point.value.1.value,
+        })).collect::<Vec<_>>(),
         "curves": curves_of(&curves),
         "advice": advice::of(&plan, asked.hours.as_ref()),
     });

@@ -127,6 +127,11 @@ pub(super) fn rule(rule: Rule) -> HelpWords {
             "With a gauge on the switch's line, note the pressure at each click.",
             "Some 4 to 10 K (8 to 18 °F) of condensing temperature apart; closer together the fan starts too often.",
         ),
+        Rule::StagePoints => (
+            "The head pressures at which the switch of one fan of several stops it and starts it again.",
+            "With a gauge on the switch's line, note the pressure at each click, one switch at a time.",
+            "Differentials of 2 to 5 K (4 to 9 °F) of condensing temperature, each stage a little below the one before.",
+        ),
         Rule::HoldLimit => (
             "The lowest outdoor temperature at which the method still keeps head pressure at the need.",
             "On the coldest days, note outdoor temperature and head pressure with the fan at its least; below the limit pressure falls short.",

@@ -111,6 +111,10 @@ pub(super) fn rule(rule: Rule) -> RuleWords {
             "Off at, on at",
             "Off at the pressure need, on again one throttling range above it.",
         ),
+        Rule::StagePoints => (
+            "Stage: off at, on at",
+            "Fans go off one after another, the last of them at the pressure need; one always runs.",
+        ),
         Rule::HoldLimit => (
             "Hold limit",
             "The outdoor temperature at which the method's least airflow and most flooding just keep the pressure need.",

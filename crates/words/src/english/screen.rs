@@ -152,6 +152,7 @@ pub static SCREEN: Screen = Screen {
     minimum_voltage: "At the motor, minimum",
     minimum_voltage_reason: "What a true r.m.s. meter shows there at minimum output.",
     need_reason: |part, condensing| format!("Set by {part}. Condensing at {condensing} (dew)."),
+    stage: |place| format!("Switch {place}: off at, on at"),
     cycled: |method| format!("{method} instead"),
     fan_full: "full speed",
     fan_slowing: "slowing",

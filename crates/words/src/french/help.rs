@@ -127,6 +127,11 @@ pub(super) fn rule(rule: Rule) -> HelpWords {
             "Avec un manomètre sur la prise du pressostat, notez la pression à chaque déclic.",
             "Écartées de 4 à 10 K (8 à 18 °F) de température de condensation\u{a0}; plus près, le ventilateur démarre trop souvent.",
         ),
+        Rule::StagePoints => (
+            "Les pressions de condensation auxquelles le pressostat d’un ventilateur parmi plusieurs l’arrête et le relance.",
+            "Avec un manomètre sur la prise du pressostat, notez la pression à chaque déclic, un pressostat après l’autre.",
+            "Des différentiels de 2 à 5 K (4 à 9 °F) de température de condensation, chaque étage un peu sous le précédent.",
+        ),
         Rule::HoldLimit => (
             "La plus basse température extérieure à laquelle la méthode garde encore la pression nécessaire.",
             "Les jours les plus froids, notez température extérieure et pression de condensation, ventilateur à son minimum\u{a0}; sous la limite, la pression ne suffit plus.",

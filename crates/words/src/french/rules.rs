@@ -117,6 +117,10 @@ pub(super) fn rule(rule: Rule) -> RuleWords {
             "Arrêt à, marche à",
             "Arrêt à la pression nécessaire, marche une plage de modulation au-dessus.",
         ),
+        Rule::StagePoints => (
+            "Étage\u{a0}: arrêt à, marche à",
+            "Les ventilateurs s’arrêtent l’un après l’autre, le dernier à la pression nécessaire\u{a0}; un tourne toujours.",
+        ),
         Rule::HoldLimit => (
             "Limite de froid",
             "La température extérieure à laquelle le plus petit débit d’air et le plus grand noyage de la méthode gardent tout juste la pression nécessaire.",

@@ -159,6 +159,7 @@ pub static SCREEN: Screen = Screen {
     need_reason: |part, condensing| {
         format!("Fixée par {part}. Condensation à {condensing} (rosée).")
     },
+    stage: |place| format!("Pressostat {place}\u{a0}: arrêt à, marche à"),
     cycled: |method| format!("Plutôt\u{a0}: {method}"),
     fan_full: "pleine vitesse",
     fan_slowing: "ralenti",

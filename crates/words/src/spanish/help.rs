@@ -127,6 +127,11 @@ pub(super) fn rule(rule: Rule) -> HelpWords {
             "Con un manómetro en la línea del presostato, anote la presión en cada clic.",
             "Separadas de 4 a 10 K (8 a 18 °F) de temperatura de condensación; más juntas, el ventilador arranca demasiado.",
         ),
+        Rule::StagePoints => (
+            "Las presiones de condensación a las que el presostato de uno de varios ventiladores lo para y lo arranca de nuevo.",
+            "Con un manómetro en la línea del presostato, anote la presión en cada clic, un presostato tras otro.",
+            "Diferenciales de 2 a 5 K (4 a 9 °F) de temperatura de condensación, cada etapa algo por debajo de la anterior.",
+        ),
         Rule::HoldLimit => (
             "La temperatura exterior más baja a la que el método todavía conserva la presión necesaria.",
             "Los días más fríos, anote temperatura exterior y presión de condensación con el ventilador en su mínimo; por debajo del límite la presión no alcanza.",

@@ -120,6 +120,10 @@ pub(super) fn rule(rule: Rule) -> RuleWords {
             "Para a, arranca a",
             "Para en la presión necesaria y arranca de nuevo un rango de modulación por encima.",
         ),
+        Rule::StagePoints => (
+            "Etapa: para a, arranca a",
+            "Los ventiladores paran uno tras otro, el último a la presión necesaria; uno gira siempre.",
+        ),
         Rule::HoldLimit => (
             "Límite de frío",
             "La temperatura exterior a la que el menor caudal de aire y la mayor inundación del método apenas conservan la presión necesaria.",

@@ -159,6 +159,7 @@ pub static SCREEN: Screen = Screen {
     need_reason: |part, condensing| {
         format!("La determina {part}. Condensación a {condensing} (rocío).")
     },
+    stage: |place| format!("Presostato {place}: para a, arranca a"),
     cycled: |method| format!("{method} en su lugar"),
     fan_full: "velocidad plena",
     fan_slowing: "frenando",
