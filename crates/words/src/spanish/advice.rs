@@ -96,7 +96,9 @@ fn least(control: CapacityControl, share: &str) -> String {
             "Descargado cuanto puede, el compresor da al condensador el {share} del calor pleno."
         ),
         CapacityControl::VariableSpeed => {
-            format!("A su velocidad mínima el compresor da al condensador el {share} del calor pleno.")
+            format!(
+                "A su velocidad mínima el compresor da al condensador el {share} del calor pleno."
+            )
         }
     }
 }
