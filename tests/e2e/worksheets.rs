@@ -304,3 +304,41 @@ async fn the_field_in_use_is_never_hidden_by_the_result() -> Result<(), Failure>
     }
     Ok(())
 }
+
+#[tokio::test]
+async fn the_curve_of_a_sensor_is_read_at_its_marker() -> Result<(), Failure> {
+    let server = Server::start()?;
+    let driver = Driver::start()?;
+    let phone = Profile::new()?;
+    let page = Page::open(&driver, &phone, Screen::PHONE).await?;
+    page.go(&format!("{}#/worksheets/sensors", server.address()))
+        .await?;
+    page.find("[data-curve] .chart").await?;
+    let rows = page
+        .script(
+            "return document.querySelectorAll('[data-curve] tbody tr').length",
+            Vec::new(),
+        )
+        .await?;
+    assert_eq!(rows, 41);
+    let before = page.text("[data-reading=sensor]").await?;
+    page.script(
+        "document.querySelector('[data-curve] input').focus()",
+        Vec::new(),
+    )
+    .await?;
+    page.press("\u{e014}").await?;
+    page.until(
+        "the marker reads elsewhere",
+        &format!(
+            "return document.querySelector('[data-reading=sensor]').innerText !== {}",
+            serde_json::json!(before)
+        ),
+    )
+    .await?;
+
+    page.choose("#answer-sensor-kind", "transducer").await?;
+    page.until_text("[data-curve] .reading__place", "psig")
+        .await?;
+    page.close().await
+}

@@ -81,6 +81,16 @@ pub struct StartLabels {
     pub longer_reason: &'static str,
     pub never: &'static str,
     pub never_reason: &'static str,
+
+    /// A sensor's curve, what stands along it, and its marker.
+    pub curve: &'static str,
+    pub temperature: &'static str,
+    pub pressure: &'static str,
+    pub resistance: &'static str,
+    pub signal: &'static str,
+    pub curve_marker: &'static str,
+    /// The two ends of a curve in a sentence, each with what is sensed and what the meter shows.
+    pub curve_summary: fn((&str, &str), (&str, &str)) -> String,
 }
 
 /// Everything that is said on worksheets in one language.

@@ -27,6 +27,7 @@ pub mod refrigerant;
 pub mod rested;
 pub mod scale;
 pub mod send;
+pub mod sensor_curve;
 pub mod shared_bank;
 pub mod sheet;
 pub mod sketches;

@@ -6,6 +6,7 @@ use yew::prelude::*;
 use super::cautions::Cautions;
 use super::field::{Choose, Number, Round};
 use super::refrigerant::RefrigerantRow;
+use super::sensor_curve::SensorCurvePart;
 use super::sheet::{Line, SheetLine};
 use super::value::Value;
 use crate::view::words;
@@ -43,6 +44,9 @@ pub fn WorksheetFrame(props: &WorksheetProps) -> Html {
                     <div aria-live={(answered.layout == Layout::Below).then_some("polite")}>{ lines(&answered.lines) }</div>
                 }
             </section>
+        }
+        if let Some(curve) = &answered.curve {
+            <SensorCurvePart curve={curve.clone()} />
         }
         <Cautions cautions={answered.cautions.clone()} />
     </> }

@@ -35,6 +35,15 @@ pub(super) static LABELS: StartLabels = StartLabels {
     longer_reason: "Suction pressure still rises after ten minutes. Heat on the receiver shortens it.",
     never: "none is enough",
     never_reason: "Suction pressure settles below the switch. Warm the receiver, or hold head pressure by flooding.",
+    curve: "Sensor curve",
+    temperature: "Temperature",
+    pressure: "Pressure",
+    resistance: "Resistance",
+    signal: "Signal",
+    curve_marker: "Marker on the sensor curve",
+    curve_summary: |(sensed, signal), (last_sensed, last_signal)| {
+        format!("From {signal} at {sensed} to {last_signal} at {last_sensed}.")
+    },
 };
 
 pub(super) fn choice(key: &str) -> Option<&'static str> {

@@ -35,6 +35,15 @@ pub(super) static LABELS: StartLabels = StartLabels {
     longer_reason: "La pression d’aspiration monte encore après dix minutes. De la chaleur sur la bouteille l’abrège.",
     never: "aucun ne suffit",
     never_reason: "La pression d’aspiration se stabilise sous le pressostat. Chauffez la bouteille, ou maintenez la pression de condensation par noyage.",
+    curve: "Courbe du capteur",
+    temperature: "Température",
+    pressure: "Pression",
+    resistance: "Résistance",
+    signal: "Signal",
+    curve_marker: "Repère sur la courbe du capteur",
+    curve_summary: |(sensed, signal), (last_sensed, last_signal)| {
+        format!("De {signal} à {sensed} jusqu’à {last_signal} à {last_sensed}.")
+    },
 };
 
 pub(super) fn choice(key: &str) -> Option<&'static str> {

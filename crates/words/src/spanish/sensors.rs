@@ -35,6 +35,15 @@ pub(super) static LABELS: StartLabels = StartLabels {
     longer_reason: "La presión de succión todavía sube a los diez minutos. El calor en el recipiente lo acorta.",
     never: "ninguno basta",
     never_reason: "La presión de succión se queda por debajo del presostato. Caliente el recipiente, o mantenga la presión de condensación por inundación.",
+    curve: "Curva del sensor",
+    temperature: "Temperatura",
+    pressure: "Presión",
+    resistance: "Resistencia",
+    signal: "Señal",
+    curve_marker: "Marcador de la curva del sensor",
+    curve_summary: |(sensed, signal), (last_sensed, last_signal)| {
+        format!("De {signal} a {sensed} hasta {last_signal} a {last_sensed}.")
+    },
 };
 
 pub(super) fn choice(key: &str) -> Option<&'static str> {

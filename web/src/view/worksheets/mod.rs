@@ -12,6 +12,7 @@ mod motor_volts;
 mod place;
 mod reader;
 mod saturation;
+mod sensor_curve;
 mod sensors;
 mod superheat;
 mod winter_start;
@@ -26,6 +27,7 @@ pub use carry::into;
 pub use found::Found;
 use reader::Reader;
 pub use reader::{Asked, Form};
+pub use sensor_curve::SensorCurve;
 
 /// A section with its questions and the values that follow from it alone.
 #[derive(Clone, Debug, PartialEq)]
@@ -81,6 +83,8 @@ pub struct Answered {
     pub notes: Vec<&'static str>,
     /// What can hurt on the way to these values.
     pub cautions: Vec<(&'static str, &'static str)>,
+    /// The curve of the sensor that it is about.
+    pub curve: Option<SensorCurve>,
     /// What a system can take from it.
     pub carried: Vec<(Field, Entry)>,
 }
@@ -173,6 +177,9 @@ pub fn answer(sheet: Sheet, kept: &Worksheets, units: Units) -> Answered {
         strong,
         notes,
         cautions: cautions.collect(),
+        curve: (sheet == Sheet::Sensors)
+            .then(|| sensors::curve(&reader))
+            .flatten(),
         carried,
     }
 }

@@ -8,7 +8,7 @@ use winterset_calc::{Basis, Given, SheetRule};
 use winterset_profile::{Amount, Measure, Question};
 
 use super::reader::{Reader, Wrong};
-use super::{Answers, Found};
+use super::{Answers, Found, SensorCurve, sensor_curve};
 use crate::view::words;
 
 /// High end of a usual transducer's range over its low end, Pa. Common practice, no published source: 500 psi.
@@ -51,6 +51,34 @@ pub fn answer(reader: &Reader) -> Answers {
         found: found.unwrap_or_default(),
         notes: Vec::new(),
     }
+}
+
+/// What the meter shows from end to end; `None` where an answer is wrong.
+pub fn curve(reader: &Reader) -> Option<SensorCurve> {
+    if reader.choice(Question::SensorKind).value != "transducer" {
+        let sensor = Curve::read(reader).ok()?.sensor;
+        return sensor_curve::thermistor(reader, |at| {
+            Some(sensor.resistance(at.temperature()).ok()?.value)
+        });
+    }
+    let ends = Ends::read(reader).ok()?;
+    let range = (ends.low.value.si, ends.high.value.si);
+    if reader.choice(Question::TransducerBy).value == "current-loop" {
+        let sensor = CurrentLoop::new(ends.range);
+        let measure = Measure::LoopCurrent;
+        return sensor_curve::transducer(reader, range, measure, |at| {
+            Some(sensor.current(at.pressure()).ok()?.value)
+        });
+    }
+    let supply = reader.number(Question::SensorSupply).ok()?.value.voltage();
+    let shares = (
+        reader.number(Question::LowShare).ok()?.value.si,
+        reader.number(Question::HighShare).ok()?.value.si,
+    );
+    let sensor = Ratiometric::new(ends.range, shares).ok()?;
+    sensor_curve::transducer(reader, range, Measure::Signal, |at| {
+        Some(sensor.output(supply, at.pressure()).ok()?.value)
+    })
 }
 
 /// A thermistor's curve with the answers that it was made from.
