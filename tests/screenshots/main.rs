@@ -2,9 +2,9 @@
 
 mod states;
 
-use std::path::Path;
-
-use winterset_tests::browser::{Driver, Failure, Page, Profile, Screen, Server};
+use winterset_tests::browser::{
+    Driver, Failure, Page, Profile, Screen, Server, demo_site, filled_controller,
+};
 
 /// Every screen of a phone that holds the demo site: a name, and the address behind the site's own. One line a screen.
 const SCREENS: &[(&str, Place)] = &[
@@ -55,24 +55,8 @@ async fn main() -> Result<(), Failure> {
         page.find("main").await?;
         page.picture(&format!("{size}-light-start")).await?;
 
-        page.touch("demo site").await?;
-        page.until(
-            "the demo site is open",
-            "return location.hash.startsWith('#/site/')",
-        )
-        .await?;
-        let site = hash(&page.address().await?);
-        let links = page
-            .script(
-                "return [...document.querySelectorAll('main a')].map(link => link.getAttribute('href')).filter(href => href.includes(arguments[0]))",
-                vec![site.clone().into()],
-            )
-            .await?;
-        let first = links[0].as_str().ok_or("the demo site has no systems")?;
-        let system = hash(first);
-
-        let controller =
-            controller(&page, &server, &format!("{}{system}", server.address())).await?;
+        let (site, system) = demo_site(&page).await?;
+        let controller = filled_controller(&page, &server, &site, &system).await?;
         for (theme, label) in THEMES {
             page.go(&format!("{}#/settings", server.address())).await?;
             page.touch_choice(label).await?;
@@ -129,48 +113,4 @@ async fn in_every_state(
         }
     }
     page.close().await
-}
-
-/// Enters a controller with a long name and something wrong, chooses it for a system, and gives the site a winter; the controller's address.
-async fn controller(page: &Page, server: &Server, plan: &str) -> Result<String, Failure> {
-    page.go(&format!("{}#/settings", server.address())).await?;
-    page.touch("Add a controller").await?;
-    page.type_into(
-        "#answer-controller-name",
-        "Speed controller in the grey box by the ladder, north wall",
-    )
-    .await?;
-    page.choose("#answer-controller-output", "phase-cut")
-        .await?;
-    for (field, typed) in [
-        ("temperature_point_lowest", "60"),
-        ("temperature_point_highest", "150"),
-        ("temperature_range_lowest", "5"),
-        ("temperature_range_highest", "40"),
-        ("minimum_output_lowest", "80"),
-        ("minimum_output_highest", "100"),
-        ("start_boost_lowest", "0"),
-        ("start_boost_highest", "0"),
-        ("supply_lowest", "mains"),
-    ] {
-        page.type_into(&format!("#answer-{field}"), typed).await?;
-    }
-    let address = hash(&page.address().await?);
-    page.go(plan).await?;
-    let id = address.rsplit('/').next().unwrap_or_default();
-    page.choose("#answer-controller", id).await?;
-    let site = plan.rsplit_once('/').map_or(plan, |(site, _)| site);
-    page.go(site).await?;
-    let year = Path::new(env!("CARGO_MANIFEST_DIR")).join("reference/data/weather_year.epw");
-    page.pick("#answer-weather", &year).await?;
-    page.find("[data-weather=kept]").await?;
-    Ok(address)
-}
-
-/// The part of an address from its `#` on.
-fn hash(address: &str) -> String {
-    match address.find('#') {
-        Some(at) => address[at..].to_owned(),
-        None => String::new(),
-    }
 }

@@ -10,7 +10,7 @@ mod tour;
 pub use driver::Driver;
 pub use page::{Page, Profile, Screen};
 pub use server::{Server, built};
-pub use tour::{Stop, every_stop};
+pub use tour::{Stop, demo_site, every_stop, filled_controller};
 
 /// What stops a browser test.
 pub type Failure = Box<dyn std::error::Error + Send + Sync>;

@@ -79,8 +79,8 @@ impl Stop {
 
 /// Fills an empty phone, open at its start screen, and gives every screen that there is then.
 pub async fn every_stop(page: &Page, server: &Server) -> Result<Vec<Stop>, Failure> {
-    let (site, system) = demo(page).await?;
-    let controller = controller(page, server, &site, &system).await?;
+    let (site, system) = demo_site(page).await?;
+    let controller = filled_controller(page, server, &site, &system).await?;
     let (empty, wrong) = unfinished(page, server).await?;
     let arrival = arrival(page, server, &system).await?;
     let mut stops = vec![
@@ -113,8 +113,11 @@ pub async fn every_stop(page: &Page, server: &Server) -> Result<Vec<Stop>, Failu
     Ok(stops)
 }
 
-/// The demo site and its first system.
-async fn demo(page: &Page) -> Result<(String, String), Failure> {
+/// Opens the demo site from the start screen: what stands behind the `#` at the site and at its first system.
+///
+/// # Errors
+/// Those of the browser.
+pub async fn demo_site(page: &Page) -> Result<(String, String), Failure> {
     page.touch("demo site").await?;
     page.until(
         "the demo site is open",
@@ -127,8 +130,12 @@ async fn demo(page: &Page) -> Result<(String, String), Failure> {
     Ok((site, first.ok_or("the demo site has no systems")?))
 }
 
-/// A controller with a long name and something wrong, chosen for the system; the site gets hours of a weather file.
-async fn controller(
+/// Enters a controller with a long name and something wrong, chooses it for the system and gives the site the hours of a weather file; what stands
+/// behind the `#` at the controller.
+///
+/// # Errors
+/// Those of the browser.
+pub async fn filled_controller(
     page: &Page,
     server: &Server,
     site: &str,
