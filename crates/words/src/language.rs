@@ -99,10 +99,6 @@ pub trait Words: Sync {
     fn share_error(&self, error: &ShareError) -> &'static str;
     /// The words for a rule.
     fn rule(&self, rule: Rule) -> RuleWords;
-    /// The equation of a rule, where words stand in it.
-    fn equation(&self, rule: Rule) -> &'static str {
-        rule.equation()
-    }
     /// The source of a rule, where it is a word of the trade rather than a publication.
     fn source(&self, rule: Rule) -> &'static str;
     /// The verdict of a plan in a sentence.

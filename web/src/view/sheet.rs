@@ -376,7 +376,7 @@ impl<'a> Writer<'a> {
 
     fn working(&self, working: &Working) -> WorkingLines {
         WorkingLines {
-            equation: words().equation(working.rule).into(),
+            equation: working.rule.equation().into(),
             terms: working
                 .terms
                 .iter()

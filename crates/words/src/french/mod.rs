@@ -136,13 +136,6 @@ impl Words for French {
         rules::rule(rule)
     }
 
-    fn equation(&self, rule: Rule) -> &'static str {
-        match rule {
-            Rule::StartBoost => "t = t(palier)",
-            rule => rule.equation(),
-        }
-    }
-
     fn source(&self, rule: Rule) -> &'static str {
         sources::source(rule.source())
     }

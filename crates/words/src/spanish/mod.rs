@@ -135,13 +135,6 @@ impl Words for Spanish {
         rules::rule(rule)
     }
 
-    fn equation(&self, rule: Rule) -> &'static str {
-        match rule {
-            Rule::StartBoost => "t = t(cojinete)",
-            rule => rule.equation(),
-        }
-    }
-
     fn source(&self, rule: Rule) -> &'static str {
         sources::source(rule.source())
     }
