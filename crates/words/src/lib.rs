@@ -4,6 +4,9 @@
 //! language behind the trait [`Words`]; a further language is a further folder and a further arm in [`Language`]. Which one is spoken is set once a thread,
 //! by [`Language::speak`].
 
+#[macro_use]
+mod by_files;
+
 mod advice;
 mod amounts;
 mod controllers;
