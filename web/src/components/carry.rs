@@ -9,7 +9,7 @@ use winterset_words::screen;
 use yew::prelude::*;
 use yew_router::prelude::*;
 
-use super::differences::Differences;
+use super::differences::{Differences, turning};
 use super::field::{Choose, Round};
 use crate::route::Route;
 use crate::store::{Act, use_shelf};
@@ -85,16 +85,7 @@ pub fn Carry(props: &CarryProps) -> Html {
         };
         (rows, taken, carry)
     });
-    let turn = {
-        let kept = kept.clone();
-        Callback::from(move |key: String| {
-            let mut now = (*kept).clone();
-            if !now.remove(&key) {
-                now.insert(key);
-            }
-            kept.set(now);
-        })
-    };
+    let turn = turning(&kept);
     html! {
         <section class="part" data-carry="">
             <h2>{ labels.carry }</h2>

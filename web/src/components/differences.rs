@@ -30,6 +30,18 @@ pub struct DifferencesProps {
     pub turn: Callback<String>,
 }
 
+/// Puts a key into a set, or takes it out where it is in it.
+pub fn turning(keys: &UseStateHandle<BTreeSet<String>>) -> Callback<String> {
+    let keys = keys.clone();
+    Callback::from(move |key: String| {
+        let mut now = (*keys).clone();
+        if !now.remove(&key) {
+            now.insert(key);
+        }
+        keys.set(now);
+    })
+}
+
 /// The differences, one a row.
 #[component]
 pub fn Differences(props: &DifferencesProps) -> Html {

@@ -10,7 +10,7 @@ use yew::prelude::*;
 use yew_router::prelude::*;
 
 use super::nowhere::Nowhere;
-use crate::components::differences::Differences;
+use crate::components::differences::{Differences, turning};
 use crate::components::field::Choose;
 use crate::components::field::Round;
 use crate::components::head::Head;
@@ -78,16 +78,7 @@ pub fn Share(props: &ShareProps) -> Html {
         .filter(|row| row.is_taken != turned.contains(&row.key))
         .map(|row| row.key.clone())
         .collect();
-    let turn = {
-        let turned = turned.clone();
-        Callback::from(move |key: String| {
-            let mut now = (*turned).clone();
-            if !now.remove(&key) {
-                now.insert(key);
-            }
-            turned.set(now);
-        })
-    };
+    let turn = turning(&turned);
     let join = twin.as_ref().map(|here| {
         let (shelf, navigator, site, taken) = (
             shelf.dispatcher(),
