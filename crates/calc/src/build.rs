@@ -22,8 +22,9 @@ use crate::input::{BelowMinimum, Input, Load};
 use crate::method::{Actuator, Model};
 use crate::mixed_bank::MixedBank;
 use crate::motor::{InductionMotor, takes_phase_cut};
-use crate::need::{opening, pressure_need};
+use crate::need::{ice_limit, opening, pressure_need};
 use crate::plan::{Cycle, Design, HoldLimits, Method, Plan, Zones};
+use crate::planning::{at_once, breath};
 use crate::problem::{InputError, Problem};
 use crate::recommendation::recommend;
 use crate::root::bracketed;
@@ -62,11 +63,16 @@ const FAN_POWER_SHARE: f64 = 0.03;
 /// # Errors
 /// Every field whose value lies outside the limits of the models, or does not go with the others.
 pub fn plan(input: &Input) -> Result<Plan, Vec<InputError>> {
+    at_once(made(input))
+}
+
+/// The same, with a breath between its pieces.
+pub(crate) async fn made(input: &Input) -> Result<Plan, Vec<InputError>> {
     let out_of_range = input.out_of_range();
     if !out_of_range.is_empty() {
         return Err(out_of_range);
     }
-    build(input).map_err(|error| vec![error])
+    build(input).await.map_err(|error| vec![error])
 }
 
 /// Names the field that a refrigerant error comes from.
@@ -77,7 +83,7 @@ fn at(field: Field) -> impl Fn(Error) -> InputError {
     }
 }
 
-fn build(input: &Input) -> Result<Plan, InputError> {
+async fn build(input: &Input) -> Result<Plan, InputError> {
     let refrigerant = &input.refrigerant;
     let elevation = input.elevation;
     let atmosphere = Explained::new(
@@ -90,13 +96,19 @@ fn build(input: &Input) -> Result<Plan, InputError> {
     let beyond = TemperatureInterval::new::<kelvin_interval>(BEYOND_KNOWN);
     let highest = highest_condensing(input).min(condensing.value + beyond);
     let highest = highest.get::<kelvin>();
+    breath().await;
     let line = Line::new(&circuit, opening(input.metering.value), highest)
+        .await
         .map_err(at(Field::Evaporating))?;
+    breath().await;
     let (design, coil) = design(input, atmosphere.value, condensing, subcooling, &circuit)?;
-    let need = pressure_need(input, atmosphere.value, &circuit, &line)?;
+    let ice = ice_limit(input, atmosphere.value, &circuit).await;
+    breath().await;
+    let need = pressure_need(input, ice, &circuit, &line)?;
     check_room_above(input, need.condensing, line.highest)?;
     check_compressor_highest(input, need.condensing)?;
 
+    breath().await;
     check_modulated(input)?;
     let actuator = actuator(input)?;
     let need_point = (need.pressure.value, need.condensing);
@@ -142,7 +154,9 @@ fn build(input: &Input) -> Result<Plan, InputError> {
         input.fans.value,
     )
     .map_err(at(Field::ThrottlingRange))?;
+    breath().await;
     let hold = hold_limits(&model, 1.0);
+    breath().await;
     let lowest_load =
         (input.lowest_load.value < 1.0).then(|| hold_limits(&model, input.lowest_load.value));
     let recommendation = recommend(input, lowest_load.as_ref().unwrap_or(&hold));

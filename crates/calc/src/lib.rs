@@ -55,6 +55,7 @@ pub mod part_load;
 pub mod parts_list;
 pub mod phase_cut;
 mod plan;
+mod planning;
 mod problem;
 pub mod recommendation;
 mod root;
@@ -77,6 +78,7 @@ pub use input::Input;
 pub use plan::{
     Condition, Curves, Cycle, Design, HoldLimits, Method, PerMethod, Plan, Point, Rung, Zones,
 };
+pub use planning::Planning;
 pub use problem::{InputError, Problem};
 pub use verdict::{Action, Caution, Verdict};
 pub use worksheet::SheetRule;

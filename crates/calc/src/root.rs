@@ -2,11 +2,16 @@
 
 use std::convert::Infallible;
 
+/// Roots nearer to zero than this are found to its last bits, not to theirs.
+const ZERO: f64 = 1e-12;
+
 /// The root of a function that changes sign between `low` and `high`, to the last bits of the bracket.
 ///
-/// Regula falsi in its Illinois form with bisection as a safeguard: never leaves the bracket, never fails on a continuous
-/// function. Where the ends have the same sign the end with the smaller magnitude is returned, so callers that clamp
-/// need no second path.
+/// Inverse quadratic interpolation where it is safe, else bisection: never leaves the bracket, never fails on a continuous function. Where the ends
+/// have the same sign the end with the smaller magnitude is returned, so callers that clamp need no second path.
+///
+/// Source: Chandrupatla, A new hybrid quadratic/bisection algorithm for finding the zero of a nonlinear function without using derivatives,
+/// Advances in Engineering Software 28 (1997).
 pub(crate) fn bracketed(low: f64, high: f64, mut f: impl FnMut(f64) -> f64) -> f64 {
     match try_bracketed(low, high, |x| Ok::<f64, Infallible>(f(x))) {
         Ok(root) => root,
@@ -25,32 +30,38 @@ pub(crate) fn try_bracketed<E>(
     if fa == 0.0 || fa.signum() == fb.signum() {
         return Ok(if fa.abs() <= fb.abs() { a } else { b });
     }
-    for step in 0..200 {
+    let mut share = 0.5_f64;
+    for _ in 0..200 {
+        let best = if fa.abs() < fb.abs() { a } else { b };
         let width = (b - a).abs();
-        if fb == 0.0 || width <= 2.0 * f64::EPSILON * a.abs().max(b.abs()) {
-            break;
+        // Never so near an end that the bracket would not shrink; next to a root at zero, no finer than matters to anyone.
+        let least = f64::EPSILON * best.abs().max(ZERO) / width;
+        if fa == 0.0 || fb == 0.0 || least >= 0.5 {
+            return Ok(best);
         }
-        let secant = (a * fb - b * fa) / (fb - fa);
-        // Every third step halves the bracket, which bounds the count whatever the shape.
-        let c = if step % 3 == 2 || !secant.is_finite() {
-            0.5 * (a + b)
+        let x = a + share.max(least).min(1.0 - least) * (b - a);
+        let fx = f(x)?;
+        let given_up = if fx.signum() == fa.signum() {
+            (a, fa)
         } else {
-            secant
+            let other = (b, fb);
+            (b, fb) = (a, fa);
+            other
         };
-        let fc = f(c)?;
-        if fc == 0.0 {
-            return Ok(c);
-        }
-        if fc.signum() == fb.signum() {
-            fa *= 0.5;
-        } else {
-            a = b;
-            fa = fb;
-        }
-        b = c;
-        fb = fc;
+        (a, fa) = (x, fx);
+        share = interpolated((a, fa), (b, fb), given_up).unwrap_or(0.5);
     }
-    Ok(b)
+    Ok(if fa.abs() < fb.abs() { a } else { b })
+}
+
+/// Where inverse quadratic interpolation puts the root, as a share of the way from `a` to `b`; `None` where the three points bend too much for it.
+fn interpolated((a, fa): (f64, f64), (b, fb): (f64, f64), (c, fc): (f64, f64)) -> Option<f64> {
+    let along = (a - b) / (c - b);
+    let up = (fa - fb) / (fc - fb);
+    let is_safe = up * up < along && (1.0 - up) * (1.0 - up) < 1.0 - along;
+    is_safe.then(|| {
+        fa / (fb - fa) * fc / (fb - fc) + (c - a) / (b - a) * fa / (fc - fa) * fb / (fc - fb)
+    })
 }
 
 /// The root of an increasing function between `low` and `high` near a first guess, with what the function found besides at the root.
@@ -113,6 +124,16 @@ mod tests {
     fn survives_a_step() {
         let root = bracketed(0.0, 1.0, |x| if x < 0.3 { -1.0 } else { 1.0 });
         assert!((root - 0.3).abs() < 1e-12);
+    }
+
+    #[test]
+    fn settles_at_a_step_at_zero() {
+        let mut calls = 0;
+        let root = bracketed(-1.0, 2.0, |x| {
+            calls += 1;
+            if x < 0.0 { -1.0 } else { 1.0 }
+        });
+        assert!(root.abs() < 1e-20 && calls < 150, "{root} after {calls}");
     }
 
     #[test]

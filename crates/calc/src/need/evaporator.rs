@@ -16,6 +16,7 @@ use crate::ice::{
 };
 use crate::input::Input;
 use crate::moist_air::MoistAir;
+use crate::planning::breath;
 use crate::root::bracketed;
 use crate::system::circuit::Circuit;
 use crate::system::fluid;
@@ -38,35 +39,19 @@ pub enum IceLimit {
 }
 
 /// Evaporating temperature at which ice starts.
-pub(crate) fn ice_limit(input: &Input, atmosphere: Pressure, circuit: &Circuit) -> IceLimit {
-    let cooling = circuit.at_known.cooling();
-    let airflow = input
-        .indoor_airflow
-        .unwrap_or(VolumeRate::new::<cubic_meter_per_second>(AIRFLOW * cooling));
-    let found = MoistAir::new(
-        input.return_air.value,
-        input.return_humidity.value,
-        atmosphere,
+pub(crate) async fn ice_limit(input: &Input, atmosphere: Pressure, circuit: &Circuit) -> IceLimit {
+    let Some((coil, returning)) = indoor_coil(input, atmosphere, circuit) else {
+        return IceLimit::Unknown;
+    };
+    breath().await;
+    let found = lowest_evaporating(
+        &input.refrigerant,
+        input.duty.value,
+        &coil,
+        &returning,
+        Given::assumed(usual_inlet_quality()),
     )
-    .ok()
-    .and_then(|air| {
-        let returning = ReturnAir { air, airflow };
-        let known = KnownPoint {
-            capacity: uom::si::f64::Power::new::<watt>(cooling),
-            returning,
-            refrigerant: input.evaporating.value,
-        };
-        let coil = Coil::from_known_point(&known, Given::assumed(usual_air_share())).ok()?;
-        let quality = Given::assumed(usual_inlet_quality());
-        lowest_evaporating(
-            &input.refrigerant,
-            input.duty.value,
-            &coil,
-            &returning,
-            quality,
-        )
-        .ok()
-    });
+    .ok();
     match found {
         Some(EvaporatingLimit::Lowest { evaporating, .. })
             if evaporating >= input.evaporating.value =>
@@ -77,6 +62,34 @@ pub(crate) fn ice_limit(input: &Input, atmosphere: Pressure, circuit: &Circuit) 
         Some(EvaporatingLimit::None(_)) => IceLimit::None,
         None => IceLimit::Unknown,
     }
+}
+
+/// The coil that has the cooling capacity at the known point, and the air that returns to it; `None` where they do not go together.
+fn indoor_coil(
+    input: &Input,
+    atmosphere: Pressure,
+    circuit: &Circuit,
+) -> Option<(Coil, ReturnAir)> {
+    let cooling = circuit.at_known.cooling();
+    let airflow = input
+        .indoor_airflow
+        .unwrap_or(VolumeRate::new::<cubic_meter_per_second>(AIRFLOW * cooling));
+    let air = MoistAir::new(
+        input.return_air.value,
+        input.return_humidity.value,
+        atmosphere,
+    );
+    let returning = ReturnAir {
+        air: air.ok()?,
+        airflow,
+    };
+    let known = KnownPoint {
+        capacity: uom::si::f64::Power::new::<watt>(cooling),
+        returning,
+        refrigerant: input.evaporating.value,
+    };
+    let coil = Coil::from_known_point(&known, Given::assumed(usual_air_share())).ok()?;
+    Some((coil, returning))
 }
 
 /// Head pressure that keeps the coil free of ice; `None` where no head pressure bears on it.

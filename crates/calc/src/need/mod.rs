@@ -123,7 +123,7 @@ pub(crate) fn opening(metering: Metering) -> Opening {
 /// the field that has to change.
 pub(crate) fn pressure_need(
     input: &Input,
-    atmosphere: Pressure,
+    ice: IceLimit,
     circuit: &Circuit,
     line: &Line,
 ) -> Result<PressureNeed, InputError> {
@@ -160,7 +160,6 @@ pub(crate) fn pressure_need(
             LineNeed::Never => {}
         }
     }
-    let ice = ice_limit(input, atmosphere, circuit);
     if let Some(pressure) = evaporator_need(input, ice, line).map_err(at(Field::Evaporating))? {
         parts.push((NeedPart::Evaporator, pressure));
     }

@@ -10,6 +10,7 @@ use winterset_refrigerant::Error;
 
 use super::chebyshev::Series;
 use super::circuit::{COLUMNS, Circuit, Running};
+use crate::planning::breath;
 use crate::root::try_near;
 
 /// Span above the known point that is worked out apart from what lies hotter, K: properties bend towards the critical point.
@@ -42,11 +43,15 @@ pub(crate) struct Line {
 }
 
 impl Line {
-    /// The line of a circuit up to a highest condensing temperature, K.
+    /// The line of a circuit up to a highest condensing temperature, K. Most of a plan's time goes into it, so that it takes breath on the way.
     ///
     /// # Errors
     /// Those of the refrigerant.
-    pub(crate) fn new(circuit: &Circuit, opening: Opening, highest: f64) -> Result<Self, Error> {
+    pub(crate) async fn new(
+        circuit: &Circuit,
+        opening: Opening,
+        highest: f64,
+    ) -> Result<Self, Error> {
         let known = circuit.known;
         let Opening { reserve, shortfall } = opening;
         // Below the known evaporating temperature nothing flows, so that the device cannot feed enough.
@@ -73,11 +78,13 @@ impl Line {
         } else {
             knee
         };
+        breath().await;
         let trip = near(
             (circuit.cut_out + 1e-3, knee),
             known.evaporating,
             |condensing| circuit.surplus_at_cut_out(condensing, reserve),
         )?;
+        breath().await;
         let highest = reached(circuit, highest);
         let mut trail = circuit.trail();
         let lift = circuit.lift_left(highest, &mut trail)?;
@@ -91,6 +98,7 @@ impl Line {
         } else {
             highest
         };
+        breath().await;
 
         let critical = circuit.refrigerant.critical_point().temperature.value;
         let along = |condensing: f64| along(critical, condensing);
@@ -102,12 +110,14 @@ impl Line {
             let running = circuit.starved(back(x), reserve, &mut trail)?;
             Ok::<_, Error>(running.columns())
         })?;
+        breath().await;
         let mut fed = Series::new();
         let mut trail = circuit.trail();
         let mut feed = |x: f64| Ok::<_, Error>(circuit.fed(back(x), &mut trail)?.columns());
         let parting = (known.condensing + ABOVE_KNOWN).min(highest);
         fed.extend((along(knee), along(parting)), &tolerance, &mut feed)?;
         if parting < highest {
+            breath().await;
             fed.extend((along(parting), along(highest)), &tolerance, &mut feed)?;
         }
         Ok(Self {
