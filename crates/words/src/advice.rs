@@ -29,6 +29,8 @@ pub struct Advice {
     pub give_or_take: fn(&str, &str) -> String,
     pub shared_bank: &'static str,
     pub shared_note: &'static str,
+    /// Said where fewer than two of the systems come to a plan.
+    pub two_plans: &'static str,
     pub first_circuit: &'static str,
     pub second_circuit: &'static str,
     /// Outdoor temperature, the circuit that leads, the fans' speed, and the other circuit with its head pressure.

@@ -1,19 +1,14 @@
 //! The curves of a plan, what they read at the marker, and the same as a table.
 
-use std::rc::Rc;
-
 use winterset_calc::Method;
 use winterset_words::{Units, screen};
 use yew::prelude::*;
 
 use super::chart::{Chart, ChartProps};
 use crate::view::curves::{self, Reading, Row};
-use crate::view::ladder::{self, Read, Sampled};
+use crate::view::ladder::{self, Drawn, Read};
 use crate::view::plan::Held;
 use crate::view::words;
-
-/// Samples of one plan in one set of units; `None` inside where the refrigerant has no answer over part of the range.
-pub type Drawn = Rc<Option<Sampled>>;
 
 /// Properties of [`Curves`].
 #[derive(PartialEq, Properties)]

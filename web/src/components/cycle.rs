@@ -1,16 +1,12 @@
 //! The cycle of a plan on its diagram, what each of its points reads, and the same as a table.
 
-use std::cell::{Cell, RefCell};
-use std::rc::Rc;
-
-use wasm_bindgen_futures::spawn_local;
 use winterset_words::{Units, screen};
 use yew::prelude::*;
 
 use super::choices::Choices;
 use super::diagram::{Diagram, DiagramProps, Which};
-use super::stretches::in_stretches;
-use crate::view::cycle::{self, Drafting, Drawn, Told};
+use super::made::use_made;
+use crate::view::cycle::{self, ToDraft, Told};
 use crate::view::plan::Held;
 use crate::view::words;
 
@@ -28,11 +24,11 @@ pub struct CycleProps {
 pub fn CyclePart(props: &CycleProps) -> Html {
     let t = words().pictures();
     let chosen = use_state_eq(|| (0, 0));
-    let drawn = use_drawn(&props.plan);
-    let Ok(plan) = props.plan.0.as_ref() else {
+    let drawn = use_made(&ToDraft(props.plan.clone()));
+    let Some(plan) = props.plan.plan() else {
         return Html::default();
     };
-    let Some(drawn) = drawn else {
+    let Some(Some(drawn)) = drawn else {
         return html! { <section class="part waiting"><h2>{ t.diagram }</h2></section> };
     };
     let told = cycle::told(plan, &drawn, props.units);
@@ -119,40 +115,4 @@ fn table(told: &Told, names: &[String; 4]) -> Html {
             </table>
         </div>
     }
-}
-
-thread_local! {
-    /// What was drawn last, so that a return to the screen finds it as it was left, at the same height.
-    static LAST: RefCell<Option<(Held, Rc<Drawn>)>> = const { RefCell::new(None) };
-}
-
-/// The cycle and the dome of a plan, made a little at a time after the screen stands; nothing until they are complete.
-#[hook]
-fn use_drawn(plan: &Held) -> Option<Rc<Drawn>> {
-    let complete = use_force_update();
-    let drawn = LAST.with_borrow(|last| {
-        let (before, drawn) = last.as_ref()?;
-        (before == plan).then(|| drawn.clone())
-    });
-    use_effect_with(
-        (plan.clone(), drawn.is_some()),
-        move |(held, is_made): &(Held, bool)| {
-            let gone = Rc::new(Cell::new(false));
-            if !is_made {
-                let (held, stopped) = (held.clone(), gone.clone());
-                spawn_local(async move {
-                    let Ok(plan) = held.0.as_ref() else {
-                        return;
-                    };
-                    let mut drafting = Drafting::of(plan);
-                    if let Some(drawn) = in_stretches(|| drafting.step(plan), &stopped).await {
-                        LAST.set(Some((held.clone(), Rc::new(drawn))));
-                        complete.force_update();
-                    }
-                });
-            }
-            move || gone.set(true)
-        },
-    );
-    drawn
 }

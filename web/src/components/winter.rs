@@ -1,22 +1,20 @@
 //! The pictures of a plan: the cold ladder with what a rung answers, and the curves.
 
-use std::cell::{Cell, RefCell};
 use std::rc::Rc;
 
-use wasm_bindgen_futures::spawn_local;
 use winterset_calc::{Method, Plan, Quantity, Rung};
 use winterset_profile::Kind;
 use winterset_words::{Units, screen, symbol};
 use yew::prelude::*;
 
 use super::choices::Choices;
-use super::curves::{Curves, Drawn};
+use super::curves::Curves;
 use super::field::{Choice, Choose, Number, Round};
 use super::ladder::{Headings, Ladder};
-use super::stretches::in_stretches;
+use super::made::use_made;
 use super::test_values::{not_ready, test_values};
 use crate::store::{Act, use_shelf};
-use crate::view::ladder::{self, Read, Sampled, Sampling};
+use crate::view::ladder::{self, Read, Sampled, ToSample};
 use crate::view::plan::Held;
 use crate::view::words;
 
@@ -39,7 +37,10 @@ pub fn Winter(props: &WinterProps) -> Html {
     });
     let beside = use_state_eq(|| None::<Method>);
     let chosen = use_state_eq(|| None::<usize>);
-    let drawn = use_sampled(&props.plan, units);
+    let drawn = use_made(&ToSample {
+        plan: props.plan.clone(),
+        units,
+    });
     let Ok(plan) = props.plan.0.as_ref() else {
         return Html::default();
     };
@@ -133,53 +134,6 @@ pub fn Winter(props: &WinterProps) -> Html {
         { test_values(plan, sampled, units) }
         <Curves plan={props.plan.clone()} {drawn} {read} {rung} {units} />
     </> }
-}
-
-/// What samples are made for.
-type Asked = (Held, Units);
-
-thread_local! {
-    /// The samples made last, so that a return to the screen finds it as it was left, at the same height.
-    static LAST: RefCell<Option<(Asked, Drawn)>> = const { RefCell::new(None) };
-}
-
-fn made_before(asked: &Asked) -> Option<Drawn> {
-    LAST.with_borrow(|last| {
-        let (before, drawn) = last.as_ref()?;
-        (before == asked).then(|| drawn.clone())
-    })
-}
-
-/// The samples of a plan, made a few at a time after the screen stands; nothing until they are complete.
-#[hook]
-fn use_sampled(plan: &Held, units: Units) -> Option<Drawn> {
-    let complete = use_force_update();
-    let asked = (plan.clone(), units);
-    let drawn = made_before(&asked);
-    use_effect_with(
-        (asked, drawn.is_some()),
-        move |(asked, is_made): &(Asked, bool)| {
-            let gone = Rc::new(Cell::new(false));
-            if !is_made {
-                let (asked, stopped) = (asked.clone(), gone.clone());
-                spawn_local(async move {
-                    if let Some(sampled) = sample(&asked.0, asked.1, &stopped).await {
-                        LAST.set(Some((asked, Rc::new(sampled))));
-                        complete.force_update();
-                    }
-                });
-            }
-            move || gone.set(true)
-        },
-    );
-    drawn
-}
-
-/// Samples a plan in stretches; nothing where it was stopped on the way.
-async fn sample(plan: &Held, units: Units, stopped: &Cell<bool>) -> Option<Option<Sampled>> {
-    let plan = plan.0.as_ref().as_ref().ok()?;
-    let mut sampling = Sampling::of(plan, units);
-    in_stretches(|| sampling.step(plan), stopped).await
 }
 
 /// What the chosen rung answers.

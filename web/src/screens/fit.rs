@@ -13,6 +13,7 @@ use crate::components::choices::Choices;
 use crate::components::field::{Choose, Round};
 use crate::components::go::Go;
 use crate::components::head::Head;
+use crate::components::planned::use_plan;
 use crate::components::sheet::SheetLine;
 use crate::components::sketches::SketchFigure;
 use crate::route::Route;
@@ -37,6 +38,7 @@ pub fn FitScreen(props: &FitProps) -> Html {
     let found = shelf
         .site(&props.site)
         .and_then(|site| site.system(&props.system));
+    let planned = use_plan(found);
     let Some(system) = found else {
         return html! { <Nowhere message={screen().gone_system} /> };
     };
@@ -48,12 +50,11 @@ pub fn FitScreen(props: &FitProps) -> Html {
         to_plan.clone(),
         name_or(&system.name, screen().unnamed_system),
     );
-    let planned = plan::of(system);
-    let Ok(plan) = planned.as_ref() else {
+    let Some(Ok(plan)) = planned.as_deref() else {
         return html! {
             <main class="screen">
                 <Head title={t.fit} {up} />
-                <p class="about">{ plan::headline(system, shelf.preferences.units) }</p>
+                <p class="about">{ plan::said(planned.as_ref(), shelf.preferences.units) }</p>
                 <Go to={to_plan} class="button button--first">{ screen().see_plan }</Go>
             </main>
         };

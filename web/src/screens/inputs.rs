@@ -14,13 +14,15 @@ use crate::components::field::{Choose, Number, Round, Words};
 use crate::components::from_phone::FromPhone;
 use crate::components::go::Go;
 use crate::components::head::Head;
+use crate::components::made::Making;
+use crate::components::planned::use_plan;
 use crate::components::refrigerant::RefrigerantRow;
 use crate::components::rested::use_rested;
 use crate::route::Route;
 use crate::store::{Act, Shelf, use_shelf};
 use crate::view::fields::{self, ESSENTIALS, REST};
 use crate::view::name_or;
-use crate::view::plan::{self, Planned};
+use crate::view::plan::{self, Answers, Planned};
 use crate::view::{weather, words};
 
 /// Properties of [`Inputs`].
@@ -48,14 +50,9 @@ pub fn Inputs(props: &InputsProps) -> Html {
     let units = shelf.preferences.units;
     let site = shelf.site(&props.site);
     let system = site.and_then(|site| site.system(&props.system)).cloned();
-    // A plan takes longer than a key may: it is made once the person pauses. What cannot be read is told at once.
-    let rested = use_rested(&system);
-    let (Some(system), Some(rested)) = (system, rested) else {
+    let (answered, planned) = use_last_plan(system.as_ref());
+    let Some(system) = system else {
         return html! { <Nowhere message={t.gone_system} /> };
-    };
-    let (answered, planned) = match plan::at_hand(&system) {
-        Some(planned) => (system.clone(), planned),
-        None => (rested.clone(), plan::of(&rested)),
     };
     let to_plan = Route::Plan {
         site: props.site.clone(),
@@ -74,7 +71,7 @@ pub fn Inputs(props: &InputsProps) -> Html {
         winter: site.and_then(|site| site.winter()),
     };
     let name = name_or(&system.name, t.unnamed_system);
-    let verdict = plan::said(&planned, units);
+    let verdict = plan::said(planned.as_ref(), units);
     html! {
         <main class="screen">
             <Head title={t.inputs} up={(to_plan.clone(), name)} />
@@ -96,6 +93,24 @@ pub fn Inputs(props: &InputsProps) -> Html {
             </div>
         </main>
     }
+}
+
+/// The last plan that was made of a system, and the system as it was then.
+///
+/// A plan takes longer than a key may: it is made once the person pauses. What cannot be read is told at once.
+#[hook]
+fn use_last_plan(system: Option<&System>) -> (Option<System>, Option<Planned>) {
+    let rested = use_rested(&system.cloned());
+    let planned = use_plan(rested.as_ref());
+    let last = use_mut_ref(|| (None, None));
+    let at_once = system.and_then(|system| Answers::of(system).at_hand());
+    if at_once.is_some() {
+        *last.borrow_mut() = (system.cloned(), at_once);
+    } else if planned.is_some() {
+        *last.borrow_mut() = (rested, planned);
+    }
+    let last = last.borrow();
+    last.clone()
 }
 
 /// The system that answers go to.
@@ -170,9 +185,10 @@ fn ChoiceRow(props: &RowProps) -> Html {
 struct Form {
     to: To,
     units: Units,
-    planned: Planned,
+    /// The last plan.
+    planned: Option<Planned>,
     /// The system as it was when that was planned.
-    answered: System,
+    answered: Option<System>,
     system: System,
     winter: Option<WinterHours>,
 }
@@ -188,9 +204,11 @@ impl Form {
 
     fn round(&self, field: Field) -> Round {
         // What was wrong with another answer says nothing about this one.
-        let is_same = self.system.entry(field) == self.answered.entry(field);
-        let error = plan::error_at(&self.system, &self.planned, field, self.units);
-        let error = error.filter(|_| is_same);
+        let is_same = |answered: &&System| self.system.entry(field) == answered.entry(field);
+        let answered = self.answered.as_ref().filter(is_same);
+        let error = answered
+            .zip(self.planned.as_ref())
+            .and_then(|(_, planned)| plan::error_at(&self.system, planned, field, self.units));
         fields::round(&self.system, field, error, self.units)
     }
 

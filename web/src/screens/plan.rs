@@ -18,6 +18,7 @@ use crate::components::go::Go;
 use crate::components::head::Head;
 use crate::components::icon::{Icon, Sketch};
 use crate::components::on_controller::OnController;
+use crate::components::planned::use_plan;
 use crate::components::send::Send;
 use crate::components::sheet::{Line, SheetLine};
 use crate::components::sketches::SketchFigure;
@@ -67,6 +68,7 @@ pub fn PlanScreen(props: &PlanProps) -> Html {
     let found = shelf
         .site(&props.site)
         .and_then(|site| Some((site, site.system(&props.system)?)));
+    let planned = use_plan(found.map(|(_, system)| system));
     let Some((site, system)) = found else {
         return html! { <Nowhere message={t.gone_system} /> };
     };
@@ -92,16 +94,18 @@ pub fn PlanScreen(props: &PlanProps) -> Html {
         },
         name_or(&site.name, t.unnamed_site),
     );
-    let planned = plan::of(system);
     html! {
         <main class="screen screen--wide">
             <Head title={name.clone()} {up} />
-            { match planned.as_ref() {
+            { match &planned {
+                None => html! { <p class="part__note" role="status" aria-busy="true">{ t.working_out }</p> },
+                Some(planned) => match planned.as_ref() {
                 Ok(_) => html! {
                     <Whole plan={Held(planned.clone())} system={system.clone()} hours={site.winter()} {here} {choose}
                         preferences={shelf.preferences.without_typed()} />
                 },
                 Err(errors) => missing(errors, system, &here, units),
+                },
             } }
             if !system.entries.is_empty() {
                 <Send system={system.clone()} />

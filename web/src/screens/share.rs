@@ -14,6 +14,7 @@ use crate::components::differences::{Differences, turning};
 use crate::components::field::Choose;
 use crate::components::field::Round;
 use crate::components::head::Head;
+use crate::components::planned::use_plan;
 use crate::components::value::Value;
 use crate::components::verdict::VerdictBlock;
 use crate::route::Route;
@@ -42,6 +43,7 @@ pub fn Share(props: &ShareProps) -> Html {
     let chosen = use_state_eq(|| None::<String>);
     // Which answers differ from what would be done without a word.
     let turned = use_state_eq(BTreeSet::<String>::new);
+    let planned = use_plan(arrived.as_ref().as_ref().ok());
     let system = match arrived.as_ref() {
         Ok(system) => system.clone(),
         Err(error) => {
@@ -49,7 +51,6 @@ pub fn Share(props: &ShareProps) -> Html {
             return html! { <Nowhere {message} /> };
         }
     };
-    let planned = plan::of(&system);
     let t_sending = words().sending();
     let to = (*chosen).clone().unwrap_or_else(|| {
         let home = shelf
@@ -147,14 +148,14 @@ pub fn Share(props: &ShareProps) -> Html {
     html! {
         <main class="screen">
             <Head title={name_or(&system.name, t.unnamed_system)} note={AttrValue::from(format!("{}. {}", t.arrived, t.arrived_note))} />
-            { match planned.as_ref() {
-                Ok(plan) => html! {
+            { match planned.as_deref() {
+                Some(Ok(plan)) => html! {
                     <VerdictBlock number={plan::strong_number(plan, units)} enough={plan.verdict.is_enough()}
                         sentence={words().verdict(plan.verdict, plan, units)}
                         action={words().action(plan.verdict.action(plan.input.motor.value))} />
                 },
-                Err(errors) => html! {
-                    <section class="verdict"><p class="verdict__sentence">{ (t.planless_for)(errors.len()) }</p></section>
+                _ => html! {
+                    <section class="verdict"><p class="verdict__sentence">{ plan::said(planned.as_ref(), units) }</p></section>
                 },
             } }
             <Choose round={Round { key: "save-to".into(), ask: t.save_to.into(), ..Round::default() }}

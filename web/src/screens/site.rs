@@ -14,12 +14,12 @@ use crate::components::field::{Round, Words};
 use crate::components::go::Go;
 use crate::components::head::Head;
 use crate::components::icon::{Icon, Sketch};
+use crate::components::planned::Headline;
 use crate::components::shared_bank::SharedBankPart;
 use crate::components::weather::WeatherPart;
 use crate::route::Route;
 use crate::store::{Act, id, use_shelf};
 use crate::view::name_or;
-use crate::view::plan::headline;
 use crate::view::weather;
 
 /// Properties of [`SiteScreen`].
@@ -120,7 +120,7 @@ pub fn SiteScreen(props: &SiteProps) -> Html {
                             <li key={system.id.clone()}>
                                 <Go to={Route::Plan { site: site.id.clone(), system: system.id.clone() }} class="list__one">
                                     <span class="list__name">{ name_or(&system.name, t.unnamed_system) }</span>
-                                    <span class="list__note">{ headline(system, units) }</span>
+                                    <Headline system={system.clone()} {units} />
                                     <Icon sketch={Sketch::On} />
                                 </Go>
                             </li>

@@ -1,6 +1,8 @@
 //! The cycle of a plan on a diagram of pressure and enthalpy: at the known point, and at the site's low under the recommended method.
 
 use std::ops::ControlFlow;
+use std::rc::Rc;
+use std::thread::LocalKey;
 
 use uom::si::f64::{AvailableEnergy, Pressure, ThermodynamicTemperature};
 use uom::si::pressure::pascal;
@@ -9,9 +11,11 @@ use winterset_profile::Kind;
 use winterset_words::{Units, mark, screen};
 
 use super::ladder::pressure_unit;
+use super::plan::Held;
 use super::sheet::Writer;
 use super::words;
 use crate::components::diagram::{DiagramProps, Round};
+use crate::components::made::{Kept, Making};
 use crate::components::scale::Scale;
 
 /// Pressures at which the dome is found; more of them towards its top, where it bends.
@@ -46,6 +50,35 @@ pub struct Drawn {
     known: [State; 4],
     /// The four states at the site's low; nothing where the compressor stands.
     low: Option<[State; 4]>,
+}
+
+/// A plan whose cycle is to be drawn.
+#[derive(Clone, PartialEq)]
+pub struct ToDraft(pub Held);
+
+thread_local! {
+    static DRAWN: Kept<ToDraft> = const { Kept::most(1) };
+}
+
+impl Making for ToDraft {
+    /// Nothing where there is no plan.
+    type Made = Option<Rc<Drawn>>;
+
+    fn kept() -> &'static LocalKey<Kept<Self>> {
+        &DRAWN
+    }
+
+    fn begin(&self) -> impl FnMut() -> ControlFlow<Self::Made> + 'static {
+        let held = self.0.clone();
+        let mut drafting = held.plan().map(Drafting::of);
+        move || match (&mut drafting, held.plan()) {
+            (Some(drafting), Some(plan)) => match drafting.step(plan) {
+                ControlFlow::Continue(()) => ControlFlow::Continue(()),
+                ControlFlow::Break(drawn) => ControlFlow::Break(Some(Rc::new(drawn))),
+            },
+            _ => ControlFlow::Break(None),
+        }
+    }
 }
 
 /// A [`Drawn`] on its way, one pressure of the dome at a time.

@@ -1,15 +1,19 @@
 //! A plan as a cold ladder, and what one of its rungs answers.
 
 use std::ops::ControlFlow;
+use std::rc::Rc;
+use std::thread::LocalKey;
 
 use winterset_calc::{Method, Plan, Point, Quantity, Rung};
 use winterset_profile::{Kind, parse_number};
 use winterset_words::{Units, mark, screen, symbol};
 
 use super::outdoor::Outdoor;
+use super::plan::Held;
 use super::sheet::Writer;
 use super::words;
 use crate::components::ladder::{self, Panel, Picture, Pointer, Sample, Stretch};
+use crate::components::made::{Kept, Making};
 use crate::components::scale::Scale;
 
 /// Every method at every sample and every rung of a stretch of outdoor temperature.
@@ -23,6 +27,42 @@ pub struct Sampled {
     pub samples: Vec<Rung>,
     /// The rungs.
     pub rungs: Vec<Rung>,
+}
+
+/// Samples of one plan in one set of units; `None` inside where the refrigerant has no answer over part of the range.
+pub type Drawn = Rc<Option<Sampled>>;
+
+/// A plan that is to be sampled.
+#[derive(Clone, PartialEq)]
+pub struct ToSample {
+    /// The plan.
+    pub plan: Held,
+    /// The units that its rungs are round in.
+    pub units: Units,
+}
+
+thread_local! {
+    static DRAWN: Kept<ToSample> = const { Kept::most(1) };
+}
+
+impl Making for ToSample {
+    type Made = Drawn;
+
+    fn kept() -> &'static LocalKey<Kept<Self>> {
+        &DRAWN
+    }
+
+    fn begin(&self) -> impl FnMut() -> ControlFlow<Drawn> + 'static {
+        let held = self.plan.clone();
+        let mut sampling = held.plan().map(|plan| Sampling::of(plan, self.units));
+        move || match (&mut sampling, held.plan()) {
+            (Some(sampling), Some(plan)) => match sampling.step(plan) {
+                ControlFlow::Continue(()) => ControlFlow::Continue(()),
+                ControlFlow::Break(sampled) => ControlFlow::Break(Rc::new(sampled)),
+            },
+            _ => ControlFlow::Break(Rc::new(None)),
+        }
+    }
 }
 
 /// A [`Sampled`] on its way, a few places at a time, so that the page answers meanwhile.

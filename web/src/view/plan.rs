@@ -1,51 +1,68 @@
-//! The plan of a record, made once for the same answers whoever asks.
+//! The plan of a record, made once for the same answers whoever asks, and what it says in a few words.
 
-use std::cell::RefCell;
 use std::collections::BTreeMap;
+use std::ops::ControlFlow;
 use std::rc::Rc;
+use std::thread::LocalKey;
 
-use winterset_calc::{Field, Plan, Quantity};
+use winterset_calc::{Field, InputError, Plan, Planning, Quantity};
 use winterset_profile::{Entry, FieldError, Problem, System};
 use winterset_words::{Shown, Units, screen};
 
 use super::words;
+use crate::components::made::{Kept, Making};
 
 /// A plan, or every field that stands in its way.
 pub type Planned = Rc<Result<Plan, Vec<FieldError>>>;
 
-/// Answers with the plan they led to.
-type Made = (BTreeMap<String, Entry>, Planned);
+/// The answers that a plan is made from: a name typed or a screen turned costs nothing.
+#[derive(Clone, Default, PartialEq)]
+pub struct Answers(BTreeMap<String, Entry>);
 
-/// Plans kept at hand: those of the systems on one screen, and the one being edited.
-const KEPT: usize = 12;
+impl Answers {
+    /// Those of a system.
+    pub fn of(system: &System) -> Self {
+        Self(system.entries.clone())
+    }
+
+    fn read(&self) -> Result<Planning, Vec<FieldError>> {
+        let mut system = System::new("", "");
+        system.entries.clone_from(&self.0);
+        system.read().map(Planning::of)
+    }
+}
 
 thread_local! {
-    static MADE: RefCell<Vec<Made>> = const { RefCell::new(Vec::new()) };
+    static MADE: Kept<Answers> = const { Kept::most(12) };
 }
 
-/// The plan of a system. The same answers are planned once, so that a name typed or a screen turned costs nothing.
-pub fn of(system: &System) -> Planned {
-    MADE.with_borrow_mut(|made| {
-        let at_hand = made
-            .iter()
-            .position(|(entries, _)| *entries == system.entries);
-        let (entries, planned) = match at_hand {
-            Some(index) => made.remove(index),
-            None => (system.entries.clone(), Rc::new(system.plan())),
-        };
-        made.insert(0, (entries, planned.clone()));
-        made.truncate(KEPT);
-        planned
-    })
+impl Making for Answers {
+    type Made = Planned;
+
+    fn kept() -> &'static LocalKey<Kept<Self>> {
+        &MADE
+    }
+
+    fn begin(&self) -> impl FnMut() -> ControlFlow<Planned> + 'static {
+        let mut read = self.read();
+        move || match &mut read {
+            Ok(planning) => match planning.step() {
+                ControlFlow::Continue(()) => ControlFlow::Continue(()),
+                ControlFlow::Break(made) => ControlFlow::Break(Rc::new(made.map_err(named))),
+            },
+            Err(errors) => ControlFlow::Break(Rc::new(Err(std::mem::take(errors)))),
+        }
+    }
+
+    /// What is missing or wrong is found by reading alone.
+    fn at_hand(&self) -> Option<Planned> {
+        MADE.with(|kept| kept.find(self))
+            .or_else(|| Some(Rc::new(Err(self.read().err()?))))
+    }
 }
 
-/// The plan of a system where it was made before, or costs no more than reading the answers because one of them is missing or wrong.
-pub fn at_hand(system: &System) -> Option<Planned> {
-    let made = MADE.with_borrow(|made| {
-        let same = made.iter().find(|(entries, _)| *entries == system.entries);
-        same.map(|(_, planned)| planned.clone())
-    });
-    made.or_else(|| Some(Rc::new(Err(system.read().err()?))))
+fn named(errors: Vec<InputError>) -> Vec<FieldError> {
+    errors.into_iter().map(FieldError::from).collect()
 }
 
 /// What is wrong at one field, in a sentence; a field that merely waits for its first answer is not wrong yet.
@@ -58,16 +75,12 @@ pub fn error_at(system: &System, planned: &Planned, field: Field, units: Units) 
     Some(words().problem(field, &error.problem, units))
 }
 
-/// What a plan says in a few words, or that there is none yet.
-pub fn headline(system: &System, units: Units) -> String {
-    said(&of(system), units)
-}
-
-/// The same of a plan that is at hand.
-pub fn said(planned: &Planned, units: Units) -> String {
-    match planned.as_ref() {
-        Ok(plan) => words().verdict(plan.verdict, plan, units),
-        Err(errors) => (screen().planless_for)(errors.len()),
+/// What a plan says in a few words, or why there is none yet.
+pub fn said(planned: Option<&Planned>, units: Units) -> String {
+    match planned.map(AsRef::as_ref) {
+        Some(Ok(plan)) => words().verdict(plan.verdict, plan, units),
+        Some(Err(errors)) => (screen().planless_for)(errors.len()),
+        None => screen().working_out.to_owned(),
     }
 }
 
@@ -82,6 +95,13 @@ pub fn strong_number(plan: &Plan, units: Units) -> Shown {
 /// A plan that a component holds: the same one as long as it is not made anew.
 #[derive(Clone)]
 pub struct Held(pub Planned);
+
+impl Held {
+    /// The plan, where there is one.
+    pub fn plan(&self) -> Option<&Plan> {
+        self.0.as_ref().as_ref().ok()
+    }
+}
 
 impl PartialEq for Held {
     fn eq(&self, other: &Self) -> bool {

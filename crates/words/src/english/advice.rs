@@ -49,6 +49,7 @@ pub(super) const ADVICE: Advice = Advice {
     },
     shared_bank: "Two circuits on one fan bank",
     shared_note: "The circuit that needs more air leads; the other gets more than it asked for. Answer each circuit as if all the air were its own.",
+    two_plans: "It takes two systems whose answers come to a plan.",
     first_circuit: "First circuit",
     second_circuit: "Second circuit",
     shared_rung: |outdoor, leader, fan, other, head| {

@@ -51,6 +51,7 @@ pub(super) const ADVICE: Advice = Advice {
     },
     shared_bank: "Deux circuits sur un groupe de ventilateurs",
     shared_note: "Le circuit qui demande le plus d’air commande\u{a0}; l’autre en reçoit plus qu’il n’en veut. Répondez pour chaque circuit comme si tout l’air était le sien.",
+    two_plans: "Il faut deux systèmes dont les réponses mènent à un plan.",
     first_circuit: "Premier circuit",
     second_circuit: "Deuxième circuit",
     shared_rung: |outdoor, leader, fan, other, head| {

@@ -51,6 +51,7 @@ pub(super) const ADVICE: Advice = Advice {
     },
     shared_bank: "Dos circuitos en un grupo de ventiladores",
     shared_note: "Manda el circuito que necesita más aire; el otro recibe más del que pide. Responda en cada circuito como si todo el aire fuera suyo.",
+    two_plans: "Hacen falta dos sistemas cuyas respuestas lleguen a un plan.",
     first_circuit: "Primer circuito",
     second_circuit: "Segundo circuito",
     shared_rung: |outdoor, leader, fan, other, head| {
