@@ -47,6 +47,7 @@ async fn each_number_and_each_question_says_what_it_is() -> Result<(), Failure> 
 
     page.touch("See the plan").await?;
     page.find("[data-value]").await?;
+    page.unfold_all().await?;
     let bare = page
         .script(
             "return [...document.querySelectorAll('details[data-value]')]
@@ -56,6 +57,7 @@ async fn each_number_and_each_question_says_what_it_is() -> Result<(), Failure> 
         )
         .await?;
     assert_eq!(bare, serde_json::json!([]));
+    page.reload().await?;
     page.touch_at("[data-value=full-speed-coil] summary")
         .await?;
     page.until_text("[data-value=full-speed-coil] [data-help=measure]", "sensor")

@@ -198,6 +198,7 @@ async fn the_points_of_the_cycle_are_read() -> Result<(), Failure> {
     let phone = Profile::new()?;
     let page = Page::open(&driver, &phone, Screen::PHONE).await?;
     planned(&page, &server).await?;
+    page.touch_at("[data-part=cycle] > summary").await?;
     page.find("[data-picture=cycle] .diagram").await?;
     assert_eq!(is_wider_than_the_phone(&page).await?, false);
     let said = "[role=status][data-reading=cycle]";

@@ -72,6 +72,7 @@ async fn main() -> Result<(), Failure> {
                 if *name == "plan" {
                     page.find("[data-advice]").await?;
                 }
+                page.until_worked_out().await?;
                 page.whole_picture(&format!("{size}-{theme}-{name}"))
                     .await?;
                 if *name == "plan" {
@@ -79,6 +80,11 @@ async fn main() -> Result<(), Failure> {
                     page.find(".answer__both").await?;
                     page.whole_picture(&format!("{size}-{theme}-plan-beside"))
                         .await?;
+                    page.unfold_all().await?;
+                    page.find("[data-picture=cycle] .diagram").await?;
+                    page.whole_picture(&format!("{size}-{theme}-plan-open"))
+                        .await?;
+                    page.script("sessionStorage.clear()", Vec::new()).await?;
                 }
             }
         }
@@ -108,6 +114,7 @@ async fn in_every_state(
             if *name == "plan-overfull" {
                 page.find("[data-advice]").await?;
             }
+            page.until_worked_out().await?;
             page.whole_picture(&format!("{size}-{theme}-{name}"))
                 .await?;
         }

@@ -262,6 +262,26 @@ impl Page {
         Ok(list.select_by_value(value).await?)
     }
 
+    /// Opens whatever is folded up on the screen, and what is folded up in that.
+    pub async fn unfold_all(&self) -> Result<(), Failure> {
+        self.until(
+            "nothing is folded up",
+            "const shut = [...document.querySelectorAll('details:not([open])')];
+             shut.forEach(one => one.open = true);
+             return shut.length === 0",
+        )
+        .await
+    }
+
+    /// Waits until nothing on the screen is still being worked out.
+    pub async fn until_worked_out(&self) -> Result<(), Failure> {
+        self.until(
+            "everything is worked out",
+            "return !document.querySelector('[aria-busy=true]')",
+        )
+        .await
+    }
+
     /// Waits until a script answers true.
     pub async fn until(&self, what: &str, script: &str) -> Result<(), Failure> {
         let start = Instant::now();

@@ -63,9 +63,9 @@ impl Stop {
             page.choose("#answer-beside", "full_fan").await?;
             page.find(".answer__both").await?;
         }
+        page.unfold_all().await?;
         page.script(
-            "document.querySelectorAll('details').forEach(one => one.open = true);
-             document.querySelectorAll('[aria-expanded=false]').forEach(one => one.click());
+            "document.querySelectorAll('[aria-expanded=false]').forEach(one => one.click());
              scrollTo(0, 0)",
             Vec::new(),
         )

@@ -20,6 +20,10 @@ fn headings() -> Vec<HtmlElement> {
 
 /// The way to a heading: in sight, and where a reader goes on from.
 fn go(heading: &HtmlElement) {
+    // A part that is folded up is opened on the way.
+    if let Ok(Some(fold)) = heading.closest("details.folded") {
+        let _ = fold.set_attribute("open", "");
+    }
     heading.scroll_into_view();
     // A heading takes the focus only where it is sent there.
     heading.set_tab_index(-1);

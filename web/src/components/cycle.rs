@@ -29,7 +29,7 @@ pub fn CyclePart(props: &CycleProps) -> Html {
         return Html::default();
     };
     let Some(Some(drawn)) = drawn else {
-        return html! { <section class="part waiting"><h2>{ t.diagram }</h2></section> };
+        return html! { <p class="part__note waiting" role="status">{ screen().working_out }</p> };
     };
     let told = cycle::told(plan, &drawn, props.units);
     // A plan made anew may have one cycle fewer.
@@ -54,8 +54,7 @@ pub fn CyclePart(props: &CycleProps) -> Html {
         .map(|(index, name)| (index.to_string().into(), name.clone().into()))
         .collect();
     html! {
-        <section class="part" data-picture="cycle">
-            <h2>{ t.diagram }</h2>
+        <div data-picture="cycle">
             <p class="part__note">{ t.diagram_note }</p>
             { for told.sentences.iter().map(|sentence| html! { <p class="part__note">{ sentence }</p> }) }
             <Diagram ..diagram />
@@ -66,7 +65,7 @@ pub fn CyclePart(props: &CycleProps) -> Html {
                 <summary>{ screen().table }</summary>
                 { table(&told, &names) }
             </details>
-        </section>
+        </div>
     }
 }
 

@@ -14,6 +14,7 @@ pub mod diagram;
 pub mod differences;
 pub mod field;
 pub mod file;
+pub mod folded;
 pub mod from_phone;
 pub mod go;
 pub mod head;

@@ -26,5 +26,5 @@ pub struct HeadlineProps {
 #[component]
 pub fn Headline(props: &HeadlineProps) -> Html {
     let planned = use_plan(Some(&props.system));
-    html! { <span class="list__note">{ plan::said(planned.as_ref(), props.units) }</span> }
+    html! { <span class="list__note" aria-busy={planned.is_none().then_some("true")}>{ plan::said(planned.as_ref(), props.units) }</span> }
 }

@@ -60,10 +60,10 @@ pub struct SheetLineProps {
     pub line: Line,
 }
 
-/// A row of a sheet.
+/// A row of a sheet. Its working is drawn once it is opened.
 #[component]
 pub fn SheetLine(props: &SheetLineProps) -> Html {
-    let t = screen();
+    let opened = use_state_eq(|| false);
     let line = &props.line;
     let words = line.unit.is_empty() && line.number.chars().any(char::is_alphabetic);
     let head = html! { <>
@@ -76,9 +76,24 @@ pub fn SheetLine(props: &SheetLineProps) -> Html {
     let Some(working) = &line.working else {
         return html! { <div class="sheet__one" data-value={line.key.clone()}><div class="sheet__row">{ head }</div></div> };
     };
+    let open = {
+        let opened = opened.setter();
+        Callback::from(move |_: Event| opened.set(true))
+    };
     html! {
-        <details class="sheet__one" data-value={line.key.clone()}>
+        <details class="sheet__one" data-value={line.key.clone()} ontoggle={open}>
             <summary>{ head }</summary>
+            if *opened {
+                { shown(working) }
+            }
+        </details>
+    }
+}
+
+/// A working, with what the value is in front of it.
+fn shown(working: &WorkingLines) -> Html {
+    let t = screen();
+    html! {
             <dl class="working">
                 if let Some(help) = working.help {
                     <Help {help} />
@@ -99,6 +114,5 @@ pub fn SheetLine(props: &SheetLineProps) -> Html {
                 }
                 <div><dt>{ t.source }</dt><dd>{ &working.source }</dd></div>
             </dl>
-        </details>
     }
 }

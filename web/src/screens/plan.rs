@@ -2,7 +2,7 @@
 
 use std::rc::Rc;
 
-use winterset_calc::{Field, Method, Plan, Verdict};
+use winterset_calc::{Basis, Field, Method, Plan, Quantity, Verdict};
 use winterset_profile::{FieldError, Site, System, WinterHours};
 use winterset_words::{Units, screen};
 use yew::prelude::*;
@@ -14,6 +14,7 @@ use crate::components::cautions::Cautions;
 use crate::components::confirm::Confirm;
 use crate::components::contents::Contents;
 use crate::components::cycle::CyclePart;
+use crate::components::folded::Folded;
 use crate::components::go::Go;
 use crate::components::head::Head;
 use crate::components::icon::{Icon, Sketch};
@@ -100,11 +101,11 @@ pub fn PlanScreen(props: &PlanProps) -> Html {
             { match &planned {
                 None => html! { <p class="part__note" role="status" aria-busy="true">{ t.working_out }</p> },
                 Some(planned) => match planned.as_ref() {
-                Ok(_) => html! {
-                    <Whole plan={Held(planned.clone())} system={system.clone()} hours={site.winter()} {here} {choose}
-                        preferences={shelf.preferences.without_typed()} />
-                },
-                Err(errors) => missing(errors, system, &here, units),
+                    Ok(_) => html! {
+                        <Whole plan={Held(planned.clone())} system={system.clone()} hours={site.winter()} {here} {choose}
+                            preferences={shelf.preferences.without_typed()} />
+                    },
+                    Err(errors) => missing(errors, system, &here, units),
                 },
             } }
             if !system.entries.is_empty() {
@@ -204,10 +205,15 @@ fn Whole(props: &WholeProps) -> Html {
     };
     let units = preferences.units;
     let writer = Writer::new(plan, units);
-    let is_assumed = |field: &Field| {
-        fields::value(system, *field, units)
-            .is_some_and(|(_, basis)| basis == winterset_calc::Basis::Assumed)
-    };
+    let used: Vec<(Field, String, Basis)> = Field::ALL
+        .iter()
+        .filter_map(|field| {
+            let (text, basis) = fields::value(system, *field, units)?;
+            Some((*field, text, basis))
+        })
+        .collect();
+    let is_assumed = |(.., basis): &&(Field, String, Basis)| *basis == Basis::Assumed;
+    let assumed = used.iter().filter(is_assumed).count();
     let is_needed = !matches!(plan.verdict, Verdict::NotNeeded { .. });
     let settings = html! { <>
         { for writer.settings().into_iter().map(|step| html! { <>
@@ -223,7 +229,6 @@ fn Whole(props: &WholeProps) -> Html {
             let _ = window.print();
         }
     });
-    let assumed = Field::ALL.iter().filter(|field| is_assumed(field)).count();
     html! { <>
         <VerdictBlock number={plan::strong_number(plan, units)} enough={plan.verdict.is_enough()}
             sentence={words().verdict(plan.verdict, plan, units)}
@@ -257,31 +262,15 @@ fn Whole(props: &WholeProps) -> Html {
                 { sketches(plan, here, preferences) }
             </div>
             <div class="two__rest">
-            <section class="part">
-                <h2>{ t.pressure_need }</h2>
-                <Cautions cautions={writer.gauge_cautions()} />
-                { sheet(writer.need()) }
-                <h3 class="step">{ t.hold_limits }</h3>
-                { sheet(writer.hold()) }
-                if let Some((name, limits)) = writer.hold_at_lowest_load() {
-                    <h3 class="step">{ name }</h3>
-                    <p class="part__note">{ writer.part_load() }</p>
-                    { sheet(limits) }
-                } else {
-                    <p class="part__note">{ writer.part_load() }</p>
-                }
-                <h3 class="step">{ (t.cycled)(words().method(Method::OnOff).name) }</h3>
-                { sheet(vec![writer.on_off()]) }
-                if !plan.stage_points.is_empty() {
-                    <h3 class="step">{ (t.cycled)(words().method(Method::Staged).name) }</h3>
-                    { sheet(writer.stages()) }
-                }
-            </section>
-            <section class="part">
-                <h2>{ t.known_point }</h2>
-                { sheet(writer.known_point()) }
-            </section>
-            <CyclePart plan={props.plan.clone()} {units} />
+                <Folded part="need" title={t.pressure_need} says={writer.show(Quantity::Pressure(plan.need.pressure.value)).to_string()}
+                    content={within(&props.plan, units, need)} />
+                <Folded part="known-point" title={t.known_point}
+                    says={writer.show(Quantity::Temperature(plan.design.condensing.value)).to_string()}
+                    content={within(&props.plan, units, |writer, _| sheet(writer.known_point()))} />
+                <Folded part="cycle" title={words().pictures().diagram} content={{
+                    let plan = props.plan.clone();
+                    Callback::from(move |()| html! { <CyclePart plan={plan.clone()} {units} /> })
+                }} />
             </div>
         </div>
         <AdvicePart system={system.clone()} plan={props.plan.clone()} {units} hours={props.hours.clone()} input={{
@@ -296,19 +285,49 @@ fn Whole(props: &WholeProps) -> Html {
                 <span class="value value--assumed">{ t.assumed_form }</span>
             </p>
             <ul class="list used">
-                { for Field::ALL.iter().filter_map(|field| {
-                    let (text, basis) = fields::value(system, *field, units)?;
-                    Some(html! {
-                        <li key={field.key()}>
-                            <Go to={here.input(*field)} class="list__one">
-                                <span>{ words().field(*field).ask }</span>
-                                <Value number={text} {basis} />
-                            </Go>
-                        </li>
-                    })
+                { for used.into_iter().map(|(field, text, basis)| html! {
+                    <li key={field.key()}>
+                        <Go to={here.input(field)} class="list__one">
+                            <span>{ words().field(field).ask }</span>
+                            <Value number={text} {basis} />
+                        </Go>
+                    </li>
                 }) }
             </ul>
         </section>
+    </> }
+}
+
+/// What stands in a part, written when it is opened.
+fn within(held: &Held, units: Units, write: fn(&Writer, &Plan) -> Html) -> Callback<(), Html> {
+    let held = held.clone();
+    Callback::from(move |()| {
+        let plan = held.plan();
+        plan.map_or_else(Html::default, |plan| write(&Writer::new(plan, units), plan))
+    })
+}
+
+/// What sets the need, where each method holds it, and where switched fans go off and on.
+fn need(writer: &Writer, plan: &Plan) -> Html {
+    let t = screen();
+    html! { <>
+        <Cautions cautions={writer.gauge_cautions()} />
+        { sheet(writer.need()) }
+        <h3 class="step">{ t.hold_limits }</h3>
+        { sheet(writer.hold()) }
+        if let Some((name, limits)) = writer.hold_at_lowest_load() {
+            <h3 class="step">{ name }</h3>
+            <p class="part__note">{ writer.part_load() }</p>
+            { sheet(limits) }
+        } else {
+            <p class="part__note">{ writer.part_load() }</p>
+        }
+        <h3 class="step">{ (t.cycled)(words().method(Method::OnOff).name) }</h3>
+        { sheet(vec![writer.on_off()]) }
+        if !plan.stage_points.is_empty() {
+            <h3 class="step">{ (t.cycled)(words().method(Method::Staged).name) }</h3>
+            { sheet(writer.stages()) }
+        }
     </> }
 }
 
