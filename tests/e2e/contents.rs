@@ -32,3 +32,38 @@ async fn each_part_of_a_plan_is_one_touch_from_its_list() -> Result<(), Failure>
     .await?;
     page.close().await
 }
+
+#[tokio::test]
+async fn what_was_opened_stays_open() -> Result<(), Failure> {
+    let server = Server::start()?;
+    let driver = Driver::start()?;
+    let phone = Profile::new()?;
+    let page = Page::open(&driver, &phone, Screen::PHONE).await?;
+    page.go(&server.address()).await?;
+    page.touch("demo site").await?;
+    page.touch_at("main .list a").await?;
+    let need = "[data-part=need] > summary";
+    let folded = page.text(need).await?;
+    assert!(folded.contains("psig"), "{folded}");
+    assert!(!page.has("[data-part=need] [data-value]").await?);
+    page.touch_at(".contents summary").await?;
+    page.touch("Pressure need").await?;
+    page.find("[data-part=need] [data-value=need]").await?;
+
+    page.touch_at(".places a[href='#/worksheets']").await?;
+    page.until_text("h1", "Worksheets").await?;
+    page.back().await?;
+    page.find("[data-part=need] [data-value=need]").await?;
+    page.reload().await?;
+    page.find("[data-part=need] [data-value=need]").await?;
+    page.touch_at(need).await?;
+    page.until(
+        "it is folded up again",
+        "return !document.querySelector('[data-part=need] [data-value]')",
+    )
+    .await?;
+    page.reload().await?;
+    page.find(need).await?;
+    assert!(!page.has("[data-part=need] [data-value]").await?);
+    page.close().await
+}

@@ -147,7 +147,7 @@ async fn the_whole_job_goes_by_keyboard() -> Result<(), Failure> {
     page.press(ENTER).await?;
     arrived(&page, "Saturation").await?;
     tab_to(&page, "#answer-temperature").await?;
-    changes(&page, "104", "main .sheet").await?;
+    changes(&page, "90", "main .sheet").await?;
     let errors = page.console_errors().await?;
     assert!(errors.is_empty(), "{errors:#?}");
     page.close().await

@@ -7,6 +7,7 @@ use winterset_tests::browser::{Driver, Failure, Page, Profile, Screen, Server};
 async fn plan(page: &Page) -> Result<Value, Failure> {
     page.find("[data-verdict]").await?;
     page.find("[role=radio]").await?;
+    page.unfold_all().await?;
     page.script(
         "return {
              verdict: document.querySelector('[data-verdict]').innerText,
