@@ -46,7 +46,8 @@ async fn touch_inside(page: &Page, css: &str, x: f64, y: f64) -> Result<(), Fail
 
 async fn is_wider_than_the_phone(page: &Page) -> Result<Value, Failure> {
     page.script(
-        "return document.documentElement.scrollWidth > innerWidth",
+        "return document.documentElement.scrollWidth > innerWidth
+             || [...document.querySelectorAll('.answer')].some(one => one.scrollWidth > one.clientWidth)",
         Vec::new(),
     )
     .await

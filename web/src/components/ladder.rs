@@ -217,9 +217,10 @@ fn down(picture: &Picture, at: f64) -> f64 {
     (at + 0.5) / picture.rungs.len().max(1) as f64
 }
 
-/// A place near this one where no line runs through a word.
-fn clear(picture: &Picture, panel: &Panel, at: f64) -> f64 {
-    const ROOM: f64 = 0.35;
+/// The place nearest to the middle of a stretch where no line comes nearer to a word than it needs room; the middle where there is none.
+fn clear(picture: &Picture, panel: &Panel, (from, to): (f64, f64), room: f64) -> f64 {
+    const STEP: f64 = 0.35;
+    let at = f64::midpoint(from, to);
     let lines = [
         Some(picture.low.at),
         panel.hold.as_ref().map(|hold| hold.at),
@@ -229,11 +230,12 @@ fn clear(picture: &Picture, panel: &Panel, at: f64) -> f64 {
         lines
             .into_iter()
             .flatten()
-            .all(|line| (line - at).abs() >= ROOM)
+            .all(|line| (line - at).abs() >= room)
     };
-    [0.0, ROOM, -ROOM, 2.0 * ROOM, -2.0 * ROOM]
-        .into_iter()
-        .map(|shift| at + shift)
+    // Half a step of grace lets a word stand in a stretch that is hardly longer than it.
+    let steps = (0.5 * (to - from) / STEP + 0.5) as i32;
+    (0..=steps)
+        .flat_map(|step| [at + STEP * f64::from(step), at - STEP * f64::from(step)])
         .find(|at| is_clear(*at))
         .unwrap_or(at)
 }
@@ -269,9 +271,11 @@ fn fan(picture: &Picture, panel: &Panel) -> Html {
 fn word(picture: &Picture, panel: &Panel, stretch: &Stretch) -> Html {
     /// Rungs that the longest word takes along the spine.
     const LENGTH: f64 = 1.6;
-    let middle = f64::midpoint(stretch.from, stretch.to);
+    /// Rungs that a line of words takes across it.
+    const LINE: f64 = 0.35;
     if picture.panels.len() == 1 {
-        let y = percent(down(picture, clear(picture, panel, middle)));
+        let ends = (stretch.from, stretch.to);
+        let y = percent(down(picture, clear(picture, panel, ends, LINE)));
         return html! {
             <text class="ladder__word" x="100%" dx="-0.3em" dy="0.35em" text-anchor="end" {y}>{ &stretch.name }</text>
         };
@@ -279,6 +283,8 @@ fn word(picture: &Picture, panel: &Panel, stretch: &Stretch) -> Html {
     if stretch.to - stretch.from < LENGTH {
         return Html::default();
     }
+    let ends = (stretch.from + 0.5 * LENGTH, stretch.to - 0.5 * LENGTH);
+    let middle = clear(picture, panel, ends, 0.5 * LENGTH + LINE);
     html! {
         <svg x="100%" y={percent(down(picture, middle))} overflow="visible">
             <text class="ladder__word" transform="rotate(-90)" dy="-0.5em" text-anchor="middle">{ &stretch.name }</text>
