@@ -179,3 +179,39 @@ async fn nothing_moves_for_those_who_asked_for_calm() -> Result<(), Failure> {
     assert_eq!(moving, json!([]));
     page.close().await
 }
+
+#[tokio::test]
+async fn the_focus_stays_near_what_went_with_a_touch() -> Result<(), Failure> {
+    let server = Server::start()?;
+    let driver = Driver::start()?;
+    let desk = Profile::new()?;
+    let page = Page::open(&driver, &desk, Screen::DESK).await?;
+    page.go(&format!("{}#/worksheets/saturation", server.address()))
+        .await?;
+    tab_to(&page, "#answer-temperature").await?;
+    page.press("90").await?;
+    tab_to(&page, "[data-act=ask]").await?;
+    page.press(ENTER).await?;
+    page.until_focused("[role=alertdialog] button").await?;
+    page.press(TAB).await?;
+    page.press(ENTER).await?;
+    page.until_focused("h1").await?;
+
+    page.choose("#answer-refrigerant", "blend").await?;
+    tab_to(&page, "#answer-refrigerant + * button, button.button").await?;
+    page.press(ENTER).await?;
+    page.until_focused("select#answer-refrigerant").await?;
+
+    page.go(&server.address()).await?;
+    page.until_offline_ready().await?;
+    page.find("[data-install]").await?;
+    // The driver takes keys in a field for files for names of files, so that Tab does not lead past it.
+    page.script(
+        "document.querySelector('[data-install] button:last-child').focus()",
+        Vec::new(),
+    )
+    .await?;
+    page.press(ENTER).await?;
+    page.until_focused("h1").await?;
+    page.close().await
+}

@@ -7,6 +7,7 @@ use yew::prelude::*;
 use yew_router::prelude::*;
 
 use crate::components::places::Places;
+use crate::focus;
 use crate::install::{self, Offer};
 use crate::offline::{self, Offline};
 use crate::route::{Place, Route};
@@ -22,6 +23,10 @@ pub fn App() -> Html {
     use_effect_with((), {
         let offline = offline.setter();
         move |()| offline::watch(Callback::from(move |state| offline.set(state)))
+    });
+    use_effect_with((), |()| {
+        let listeners = focus::watch();
+        move || drop(listeners)
     });
     let offer = use_state_eq(|| None::<Offer>);
     use_effect_with((), {

@@ -6,6 +6,7 @@
 mod app;
 pub mod background;
 pub mod components;
+mod focus;
 pub mod install;
 pub mod offline;
 pub mod route;
