@@ -55,6 +55,18 @@ const MISFITS: &str = "
         if (needed > room + 1) found.push(`cut off: ${field.id} ${held} (${needed} in ${room})`);
     }
 
+    // A list that cuts off what is chosen has it whole under it; its arrow takes room of its own.
+    for (const list of document.querySelectorAll('select.entry')) {
+        if (!list.checkVisibility()) continue;
+        const style = getComputedStyle(list);
+        pen.font = `${style.fontWeight} ${style.fontSize} ${style.fontFamily}`;
+        const chosen = list.selectedOptions[0].text;
+        const room = list.clientWidth - parseFloat(style.paddingLeft) - parseFloat(style.paddingRight) - 16;
+        const whole = list.parentElement.querySelector('.row__whole');
+        if (whole.textContent !== chosen) found.push(`not whole: ${list.id} ${chosen}`);
+        if (pen.measureText(chosen).width > room && !whole.checkVisibility()) found.push(`cut off: ${list.id} ${chosen}`);
+    }
+
     // What stays in sight leaves half of the height to what moves.
     let taken = 0;
     for (const one of document.querySelectorAll('body *')) {

@@ -12,7 +12,7 @@ use web_sys::{Event, EventInit, HtmlInputElement, HtmlSelectElement};
 use winterset_calc::Field;
 use winterset_profile::{Entry, Site, System, share};
 use winterset_web::App;
-use winterset_web::store::{Act, Shelf};
+use winterset_web::store::{Act, Fitted, Preferences, Shelf};
 use winterset_words::Language;
 use yew::Reducible;
 
@@ -112,6 +112,32 @@ fn what_is_kept_comes_back() {
     let gone = Rc::new(again).reduce(Act::RemoveSite("a".to_owned()));
     assert!(gone.sites.is_empty());
     assert!(Shelf::load().sites.is_empty());
+}
+
+#[wasm_bindgen_test]
+fn what_was_fitted_goes_with_its_system() {
+    keep("a", hut());
+    let mut other = Site::new("b", "Brewery");
+    other.systems.push(System::new("cellar", "Cellar"));
+    let shelf = Rc::new(Shelf::load()).reduce(Act::AddSite(other));
+    let choose: Rc<dyn Fn(&mut Preferences)> = Rc::new(|preferences| {
+        for system in ["north", "cellar"] {
+            preferences
+                .fitted
+                .insert(system.to_owned(), Fitted::default());
+        }
+    });
+    let shelf = shelf.reduce(Act::EditPreferences(choose));
+    let shelf = shelf.reduce(Act::EditSite {
+        site: "a".to_owned(),
+        edit: Rc::new(|site: &mut Site| site.systems.clear()),
+    });
+    let left =
+        |shelf: &Shelf| -> Vec<String> { shelf.preferences.fitted.keys().cloned().collect() };
+    assert_eq!(left(&shelf), ["cellar"]);
+    let shelf = shelf.reduce(Act::RemoveSite("b".to_owned()));
+    assert!(left(&shelf).is_empty());
+    assert!(left(&Shelf::load()).is_empty());
 }
 
 #[wasm_bindgen_test]

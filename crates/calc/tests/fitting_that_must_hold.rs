@@ -68,7 +68,7 @@ proptest! {
                     prop_assert_eq!(step.cautions.contains(&Caution::Flammable), plan.cautions.contains(&Caution::Flammable));
                 }
                 let has_capacitor = plan.input.motor.value == MotorKind::PermanentSplitCapacitor;
-                let wires = matches!(step.work, Work::Wire(..));
+                let wires = matches!(step.work, Work::Wire(..) | Work::WireSwitched);
                 prop_assert_eq!(step.cautions.contains(&Caution::Capacitor), wires && has_capacitor);
             }
         }
@@ -158,12 +158,11 @@ fn a_heat_pump_brings_the_signal_of_its_reversing_valve() {
         let plan = heat_pump(reversing);
         assert_eq!(Arrangement::of(&plan), Arrangement::HeatPump);
         let fitting = speed(&plan, Arrangement::of(&plan));
-        assert!(
-            fitting
-                .steps
-                .iter()
-                .any(|step| step.work == Work::WireReversingValve(valve, Control::PhaseCut))
-        );
+        assert!(fitting.steps.iter().any(|step| step.work
+            == Work::WireReversingValve {
+                valve,
+                switched: false
+            }));
         assert!(
             fitting
                 .wiring
@@ -174,12 +173,11 @@ fn a_heat_pump_brings_the_signal_of_its_reversing_valve() {
     }
     // Not answered, but said to be one: the step asks for it.
     let fitting = speed(&heat_pump(Reversing::None), Arrangement::HeatPump);
-    assert!(
-        fitting
-            .steps
-            .iter()
-            .any(|step| step.work == Work::WireReversingValve(None, Control::PhaseCut))
-    );
+    assert!(fitting.steps.iter().any(|step| step.work
+        == Work::WireReversingValve {
+            valve: None,
+            switched: false
+        }));
 }
 
 #[test]
@@ -242,6 +240,45 @@ fn one_fan_of_a_staged_bank_is_never_switched_off() {
         .iter()
         .position(|part| *part == Part::FanContactor);
     assert!(first < switch);
+}
+
+/// Common practice, no published source: fans that are not slowed get the whole supply, and stop with the compressor.
+#[test]
+fn fans_that_are_not_slowed_stand_ahead_of_the_controller() {
+    for &motor in MotorKind::ALL {
+        let plan = planned(Input {
+            motor: Given::entered(motor),
+            fans: Given::entered(5),
+            modulated_fans: Some(2),
+            ..usual("R-449A")
+        });
+        let fitting = speed(&plan, Arrangement::TwoCircuits);
+        let wiring = fitting.wiring.as_ref().unwrap();
+        assert_eq!(
+            wiring.fans,
+            Fans::Mixed {
+                slowed: 2,
+                switched: 3
+            }
+        );
+        let at = |wanted| wiring.line.iter().position(|part| *part == wanted);
+        assert!(at(Part::SwitchedMotors) > at(Part::Disconnect));
+        assert!(at(Part::SwitchedMotors) < at(Part::Motor));
+        assert!(at(wiring.hub).is_none_or(|hub| at(Part::SwitchedMotors) < Some(hub)));
+        assert_eq!(
+            wiring.switches,
+            [Part::PressureSwitch, Part::SecondPressureSwitch]
+        );
+        let wired = position(&fitting, |work| *work == Work::WireSwitched);
+        assert!(position(&fitting, |work| *work == Work::Isolate) < wired);
+        assert!(wired < position(&fitting, |work| *work == Work::SetSwitches));
+        // One method moves all fans alike, whatever a controller could.
+        let staged = plan.fitting(Choice {
+            method: Method::OnOff,
+            arrangement: Arrangement::CoolingOnly,
+        });
+        assert_eq!(staged.wiring.unwrap().fans, Fans::Alike(5));
+    }
 }
 
 /// The place is the one that the advice on the sensor comes to.

@@ -26,6 +26,8 @@ pub struct FittingLabels {
     pub passes: fn(&str) -> String,
     /// What steers a part, from its list.
     pub steered: fn(&str, &str) -> String,
+    /// The motors that are switched ahead of a part, and what closes their contactor, from its list.
+    pub switched: fn(&str, &str, &str) -> String,
     /// The part that gives the motor a signal, while the motor stays on its full supply.
     pub beside: fn(&str) -> String,
     /// The motor keeps its run capacitor.

@@ -176,12 +176,19 @@ pub fn Choose(props: &ChooseProps) -> Html {
     let mut names = props.choices.iter();
     let stand_in = names.find(|(key, _)| *key == props.chosen);
     let stand_in = stand_in.map_or_else(|| props.chosen.clone(), |(_, name)| name.clone());
-    let answer = html! {
+    let shown = if props.assumed {
+        format!("{stand_in} ({})", screen().assumed_form)
+    } else if let Some(none) = props.none.as_ref().filter(|_| props.chosen.is_empty()) {
+        none.to_string()
+    } else {
+        stand_in.to_string()
+    };
+    let answer = html! { <>
         <select class={classes!("entry", props.assumed.then_some("entry--assumed"))} id={props.round.id()} onchange={choose}
             aria-invalid={props.round.error.is_some().to_string()} aria-describedby={props.round.describes()}>
             // What is assumed stands apart from the same as an answer: a browser tells of no choice that was made already.
             if props.assumed {
-                <option value="" selected=true>{ stand_in }{ " (" }{ screen().assumed_form }{ ")" }</option>
+                <option value="" selected=true>{ &shown }</option>
             } else if let Some(none) = &props.none {
                 <option value="" selected={props.chosen.is_empty()}>{ none }</option>
             }
@@ -193,10 +200,24 @@ pub fn Choose(props: &ChooseProps) -> Html {
                 <option value={key.clone()} selected={!props.assumed && *key == props.chosen}>{ name }</option>
             }) }
         </select>
-    };
+        { whole(&shown) }
+    </> };
     props
         .round
         .row(answer, props.assumed || props.chosen.is_empty())
+}
+
+/// A choice once more under its list, which breaks no line and cuts it off where it is wider than the row. A reader was told already.
+fn whole(shown: &str) -> Html {
+    /// As many letters as lists of these widths take; the styles know how wide each is.
+    const LETTERS: [usize; 4] = [16, 24, 32, 48];
+    let letters = shown.chars().count();
+    let most = LETTERS.into_iter().find(|most| letters <= *most);
+    let class = most.map_or_else(
+        || "row__whole--more".to_owned(),
+        |most| format!("row__whole--{most}"),
+    );
+    html! { <p class={classes!("row__whole", class)} aria-hidden="true">{ shown }</p> }
 }
 
 /// Properties of [`Words`].

@@ -136,7 +136,11 @@ impl Shelf {
                 self.sort();
                 kept
             }
-            Act::EditSite { site, edit } => self.edit(&site, |site| edit(site)),
+            Act::EditSite { site, edit } => {
+                let kept = self.edit(&site, |site| edit(site));
+                self.forget_fitted();
+                kept
+            }
             Act::EditSystem { site, system, edit } => self.edit(&site, |site| {
                 if let Some(system) = site.system_mut(&system) {
                     edit(system);
@@ -145,6 +149,7 @@ impl Shelf {
             Act::RemoveSite(id) => {
                 self.sites.retain(|site| site.id != id);
                 self.opened.remove(&id);
+                self.forget_fitted();
                 keep::forget(&site_key(&id))
             }
             Act::Opened { site, at } => {
@@ -164,6 +169,20 @@ impl Shelf {
                 *self = Self::load();
                 self.trouble.clone().map_or(Ok(()), Err)
             }
+        }
+    }
+
+    /// Forgets what was fitted to systems that are gone. A site that cannot be read may still have some.
+    fn forget_fitted(&mut self) {
+        let fitted = &mut self.preferences.fitted;
+        if fitted.is_empty() || !self.unreadable.is_empty() {
+            return;
+        }
+        let before = fitted.len();
+        fitted.retain(|id, _| self.sites.iter().any(|site| site.system(id).is_some()));
+        if fitted.len() < before {
+            // What is not forgotten now is the next time, and does no harm meanwhile.
+            let _ = keep::write(PREFERENCES, &self.preferences);
         }
     }
 

@@ -1,6 +1,6 @@
 //! How a method is fitted and wired, written and drawn.
 
-use winterset_calc::fitting::{Arrangement, Choice, CoilPlace, Fitting, Item, Part, Work};
+use winterset_calc::fitting::{Arrangement, Choice, CoilPlace, Control, Fitting, Item, Part, Work};
 use winterset_calc::{Field, Method, Plan};
 use winterset_words::Units;
 use yew::AttrValue;
@@ -109,7 +109,7 @@ impl<'a> Scribe<'a> {
                 },
                 values: self.values(step.work),
                 waits: match step.work {
-                    Work::WireReversingValve(None, _) => Some(Field::ReversingValve),
+                    Work::WireReversingValve { valve: None, .. } => Some(Field::ReversingValve),
                     Work::StrapSensor(CoilPlace::Nowhere) => Some(Field::Sensing),
                     _ => None,
                 },
@@ -138,6 +138,7 @@ impl<'a> Scribe<'a> {
                 // What is sensed, and what is wired, has had its own step.
                 .filter(|line| line.working.is_some())
                 .collect(),
+            Work::SetSwitches if self.fitting.control == Control::Staged => writer.stages(),
             Work::SetSwitches => vec![writer.on_off()],
             _ => Vec::new(),
         }
@@ -162,9 +163,15 @@ impl<'a> Scribe<'a> {
         let fans = wiring.fans;
         let part = |part: &Part| words().fitting().part(*part, fans);
         let hub = part(&wiring.hub);
+        let passed = wiring.line.iter();
+        let passed = passed.filter(|part| **part != Part::SwitchedMotors);
         let sentences = [
-            Some((t.passes)(&listed(wiring.line.iter().map(part)))),
+            Some((t.passes)(&listed(passed.map(part)))),
             wiring.hub_is_beside().then(|| (t.beside)(&hub)),
+            (!wiring.switches.is_empty()).then(|| {
+                let switches = listed(wiring.switches.iter().map(part));
+                (t.switched)(&part(&Part::SwitchedMotors), &hub, &switches)
+            }),
             Some((t.steered)(&hub, &listed(wiring.signals.iter().map(part)))),
             wiring.has_capacitor.then(|| t.capacitor_stays.to_owned()),
         ];

@@ -1,5 +1,6 @@
 //! The work in its order, with what can hurt at each step.
 
+use super::wiring::switched_beside;
 use super::{Arrangement, Choice, Circuit, CoilPlace, Control, Tap};
 use crate::advice::ReversingValve;
 use crate::input::MotorKind;
@@ -31,8 +32,15 @@ pub enum Work {
     Mount(Control),
     /// Wire the fans.
     Wire(Control, MotorKind),
+    /// Wire the fans that are switched while a controller slows the others.
+    WireSwitched,
     /// Bring the signal of the reversing valve; `None` where it is not known in which mode its coil is energised.
-    WireReversingValve(Option<ReversingValve>, Control),
+    WireReversingValve {
+        /// The mode.
+        valve: Option<ReversingValve>,
+        /// Whether there are pressure switches to be passed by.
+        switched: bool,
+    },
     /// Enter the settings sheet.
     EnterValues,
     /// Set the pressure switches.
@@ -67,6 +75,13 @@ pub(super) fn of(plan: &Plan, choice: Choice, control: Control, circuit: &Circui
         if circuit.has_second {
             work.push(Work::FitSecond(tap));
         }
+        let has_switched = switched_beside(plan, control).is_some();
+        if has_switched {
+            work.push(Work::FitSwitches(1));
+            if circuit.has_second {
+                work.push(Work::FitSecond(Tap::Switches(1)));
+            }
+        }
         if control.slows() {
             work.push(Work::LayLead);
         }
@@ -74,15 +89,22 @@ pub(super) fn of(plan: &Plan, choice: Choice, control: Control, circuit: &Circui
             Work::Mount(control),
             Work::Wire(control, plan.input.motor.value),
         ]);
+        if has_switched {
+            work.push(Work::WireSwitched);
+        }
         if choice.arrangement == Arrangement::HeatPump {
             let valve = ReversingValve::of(plan.input.reversing_valve.value);
-            work.push(Work::WireReversingValve(valve, control));
+            work.push(Work::WireReversingValve {
+                valve,
+                switched: has_switched || !control.slows(),
+            });
         }
-        work.push(if control.slows() {
-            Work::EnterValues
-        } else {
-            Work::SetSwitches
-        });
+        if control.slows() {
+            work.push(Work::EnterValues);
+        }
+        if has_switched || !control.slows() {
+            work.push(Work::SetSwitches);
+        }
     }
     if work.is_empty() {
         return Vec::new();
@@ -117,8 +139,8 @@ fn cautions(work: Work) -> &'static [Caution] {
         }
         // What is mounted near a leak must be allowed there.
         Work::Mount(_) => &[Caution::Flammable],
-        Work::Wire(..) => &[Caution::Capacitor],
-        Work::WireReversingValve(..) => &[Caution::Mains],
+        Work::Wire(..) | Work::WireSwitched => &[Caution::Capacitor],
+        Work::WireReversingValve { .. } => &[Caution::Mains],
         Work::GivePower => &[Caution::RotatingFan],
     }
 }

@@ -25,6 +25,8 @@ pub enum Part {
     FirstMotor,
     /// The fan motors that are switched off one after another.
     FurtherMotors,
+    /// The fan motors of a bank that are switched while a controller slows the others.
+    SwitchedMotors,
     /// The run capacitor of a motor.
     Capacitor,
     /// A sensor strapped to the coil.
@@ -50,6 +52,13 @@ pub enum Fans {
     Alike(u32),
     /// One runs always, and so many further ones are switched.
     OneAndFurther(u32),
+    /// Some are slowed, and the rest are switched together.
+    Mixed {
+        /// How many are slowed.
+        slowed: u32,
+        /// How many are switched.
+        switched: u32,
+    },
 }
 
 /// The wiring of the fans.
@@ -63,6 +72,8 @@ pub struct Wiring {
     pub hub: Part,
     /// What steers it, in the order in which it is wired.
     pub signals: Vec<Part>,
+    /// What closes the contactor of the switched motors, where the controller slows but some of the fans.
+    pub switches: Vec<Part>,
     /// Whether each motor keeps a run capacitor of its own.
     pub has_capacitor: bool,
     /// The fans.
@@ -81,7 +92,7 @@ impl Wiring {
         control: Control,
         circuit: &Circuit,
     ) -> Option<Self> {
-        let fans = plan.input.fans.value;
+        let fans = fans(plan, control);
         let (line, hub): (&[Part], Part) = match control {
             Control::FullSpeed => return None,
             Control::Switched => (
@@ -130,18 +141,45 @@ impl Wiring {
             ),
         };
         let motor = plan.input.motor.value;
+        let mut line = line.to_vec();
+        let mut switches = Vec::new();
+        if let Fans::Mixed { .. } = fans {
+            // Ahead of the controller, so that they get the whole supply.
+            let slowed = line.iter().position(|part| *part == hub);
+            let at = slowed.unwrap_or(line.len().saturating_sub(1));
+            line.insert(at, Part::SwitchedMotors);
+            switches.push(Part::PressureSwitch);
+            if circuit.has_second {
+                switches.push(Part::SecondPressureSwitch);
+            }
+        }
         Some(Self {
             wires: if motor == MotorKind::ThreePhase { 3 } else { 2 },
-            line: line.to_vec(),
+            line,
             hub,
             signals: signals(arrangement, control, circuit),
+            switches,
             has_capacitor: motor == MotorKind::PermanentSplitCapacitor,
-            fans: match control {
-                Control::Staged => Fans::OneAndFurther(fans.saturating_sub(1).max(1)),
-                _ => Fans::Alike(fans),
-            },
+            fans,
         })
     }
+}
+
+fn fans(plan: &Plan, control: Control) -> Fans {
+    let fans = plan.input.fans.value;
+    match control {
+        Control::Staged => Fans::OneAndFurther(fans.saturating_sub(1).max(1)),
+        _ => switched_beside(plan, control).map_or(Fans::Alike(fans), |switched| Fans::Mixed {
+            slowed: fans - switched,
+            switched,
+        }),
+    }
+}
+
+/// How many fans are switched while a controller slows the others; `None` where it slows all.
+pub(super) fn switched_beside(plan: &Plan, control: Control) -> Option<u32> {
+    let switched = plan.input.fans.value.checked_sub(plan.input.modulated())?;
+    (control.slows() && switched > 0).then_some(switched)
 }
 
 fn signals(arrangement: Arrangement, control: Control, circuit: &Circuit) -> Vec<Part> {

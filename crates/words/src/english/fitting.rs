@@ -21,6 +21,7 @@ static LABELS: FittingLabels = FittingLabels {
     shown: |list| format!("In the order of flow: {list}."),
     passes: |list| format!("The current passes, one after the other: {list}."),
     steered: |part, list| format!("Signals to the {part} come from: {list}."),
+    switched: |motors, part, list| format!("Ahead of the {part}, {motors}: it closes by {list}."),
     beside: |part| {
         format!("The {part} gives the motor a signal; the motor stays on its full supply.")
     },
@@ -59,6 +60,12 @@ impl FittingWords for English {
             (Part::Motor, Fans::Alike(count)) if count > 1 => {
                 return format!("fan motors, {count} alike");
             }
+            (Part::Motor, Fans::Mixed { slowed, .. }) if slowed > 1 => {
+                return format!("fan motors that are slowed, {slowed}");
+            }
+            (Part::SwitchedMotors, Fans::Mixed { switched, .. }) if switched > 1 => {
+                return format!("{switched} fan motors on a contactor of their own");
+            }
             (Part::FurtherMotors, Fans::OneAndFurther(count)) if count > 1 => {
                 return format!("{count} further fan motors, each with its own contactor");
             }
@@ -68,6 +75,8 @@ impl FittingWords for English {
             (Part::FanContactor, _) => "fan contactor",
             (Part::SpeedController, _) => "speed controller",
             (Part::FrequencyDrive, _) => "frequency drive",
+            (Part::SwitchedMotors, _) => "fan motor on a contactor of its own",
+            (Part::Motor, Fans::Mixed { .. }) => "the fan motor that is slowed",
             (Part::Motor, _) => "fan motor",
             (Part::FirstMotor, _) => "first fan motor, runs always",
             (Part::FurtherMotors, _) => "second fan motor",
@@ -121,7 +130,8 @@ impl FittingWords for English {
             Work::Mount(Control::Staged) => "Mount the contactors",
             Work::Mount(_) => "Mount the controller",
             Work::Wire(..) => "Wire the fans",
-            Work::WireReversingValve(..) => "Bring the reversing valve's signal",
+            Work::WireSwitched => "Wire the fans that are switched",
+            Work::WireReversingValve { .. } => "Bring the reversing valve's signal",
             Work::EnterValues => "Enter the values",
             Work::SetSwitches => "Set the switching points",
             Work::GivePower => "Give power and look",
@@ -132,12 +142,12 @@ impl FittingWords for English {
         match work {
             Work::StrapSensor(place) => strap(place, units),
             Work::FitSecond(tap) => second(tap, units),
-            Work::WireReversingValve(valve, control) => {
+            Work::WireReversingValve { valve, switched } => {
                 let signal = valve.map_or(ASK, |valve| plan::heating(valve).reason);
-                if control.slows() {
-                    signal.to_owned()
-                } else {
+                if switched {
                     format!("{signal} {RELAY}")
+                } else {
+                    signal.to_owned()
                 }
             }
             other => how(other).to_owned(),
@@ -222,6 +232,9 @@ fn how(work: Work) -> &'static str {
         Work::Wire(..) => {
             "Take the fans off the unit's contactor and onto one of their own. Put the pressure switch into its control wire, behind whatever calls the compressor, so that the fans stop with it."
         }
+        Work::WireSwitched => {
+            "Take the fans that are not slowed onto a fan contactor of their own, ahead of what slows the others, so that they get the whole supply. Put the pressure switch into its control wire, behind whatever calls the compressor, so that they stop with it."
+        }
         Work::EnterValues => {
             "Write down what was set before. Then enter the settings sheet from top to bottom."
         }
@@ -232,6 +245,6 @@ fn how(work: Work) -> &'static str {
             "First close the covers and put the guards back. Then give power: the fan starts at full output and settles to what the sensor asks for. Hold it against the plan's test values, on a warm day with a simulated sensor."
         }
         // Said by their own functions.
-        Work::StrapSensor(_) | Work::FitSecond(_) | Work::WireReversingValve(..) => STRAP,
+        Work::StrapSensor(_) | Work::FitSecond(_) | Work::WireReversingValve { .. } => STRAP,
     }
 }

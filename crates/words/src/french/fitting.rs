@@ -21,6 +21,9 @@ static LABELS: FittingLabels = FittingLabels {
     shown: |list| format!("Dans l’ordre du passage\u{a0}: {list}."),
     passes: |list| format!("Le courant passe, l’un après l’autre, par\u{a0}: {list}."),
     steered: |part, list| format!("Les signaux vers\u{a0}: {part}, viennent de\u{a0}: {list}."),
+    switched: |motors, part, list| {
+        format!("Avant\u{a0}: {part}, il y a {motors}\u{a0}; ce qui le ferme\u{a0}: {list}.")
+    },
     beside: |part| {
         format!(
             "Le moteur ne reçoit qu’un signal de\u{a0}: {part}\u{a0}; il garde sa pleine alimentation."
@@ -61,6 +64,12 @@ impl FittingWords for French {
             (Part::Motor, Fans::Alike(count)) if count > 1 => {
                 return format!("moteurs de ventilateur, {count} pareils");
             }
+            (Part::Motor, Fans::Mixed { slowed, .. }) if slowed > 1 => {
+                return format!("moteurs ralentis, {slowed}");
+            }
+            (Part::SwitchedMotors, Fans::Mixed { switched, .. }) if switched > 1 => {
+                return format!("{switched} moteurs sur leur propre contacteur");
+            }
             (Part::FurtherMotors, Fans::OneAndFurther(count)) if count > 1 => {
                 return format!("{count} autres moteurs, chacun avec son contacteur");
             }
@@ -70,6 +79,8 @@ impl FittingWords for French {
             (Part::FanContactor, _) => "contacteur du ventilateur",
             (Part::SpeedController, _) => "régulateur de vitesse",
             (Part::FrequencyDrive, _) => "variateur de fréquence",
+            (Part::SwitchedMotors, _) => "moteur sur son propre contacteur",
+            (Part::Motor, Fans::Mixed { .. }) => "moteur du ventilateur ralenti",
             (Part::Motor, _) => "moteur du ventilateur",
             (Part::FirstMotor, _) => "premier moteur, toujours en marche",
             (Part::FurtherMotors, _) => "second moteur de ventilateur",
@@ -125,7 +136,8 @@ impl FittingWords for French {
             Work::Mount(Control::Staged) => "Monter les contacteurs",
             Work::Mount(_) => "Monter le régulateur",
             Work::Wire(..) => "Câbler les ventilateurs",
-            Work::WireReversingValve(..) => "Amener le signal de la vanne d’inversion",
+            Work::WireSwitched => "Câbler les ventilateurs commutés",
+            Work::WireReversingValve { .. } => "Amener le signal de la vanne d’inversion",
             Work::EnterValues => "Saisir les valeurs",
             Work::SetSwitches => "Régler les points de commutation",
             Work::GivePower => "Remettre sous tension et regarder",
@@ -136,12 +148,12 @@ impl FittingWords for French {
         match work {
             Work::StrapSensor(place) => strap(place, units),
             Work::FitSecond(tap) => second(tap, units),
-            Work::WireReversingValve(valve, control) => {
+            Work::WireReversingValve { valve, switched } => {
                 let signal = valve.map_or(ASK, |valve| plan::heating(valve).reason);
-                if control.slows() {
-                    signal.to_owned()
-                } else {
+                if switched {
                     format!("{signal} {RELAY}")
+                } else {
+                    signal.to_owned()
                 }
             }
             other => how(other).to_owned(),
@@ -226,6 +238,9 @@ fn how(work: Work) -> &'static str {
         Work::Wire(..) => {
             "Retirez les ventilateurs du contacteur de l’unité et mettez-les sur le leur. Mettez le pressostat dans son fil de commande, derrière ce qui appelle le compresseur, pour que les ventilateurs s’arrêtent avec lui."
         }
+        Work::WireSwitched => {
+            "Mettez les ventilateurs qui ne sont pas ralentis sur leur propre contacteur, avant ce qui ralentit les autres, pour qu’ils aient toute l’alimentation. Mettez le pressostat dans son fil de commande, derrière ce qui appelle le compresseur, pour qu’ils s’arrêtent avec lui."
+        }
         Work::EnterValues => {
             "Notez ce qui était réglé avant. Puis saisissez la feuille de réglages de haut en bas."
         }
@@ -236,6 +251,6 @@ fn how(work: Work) -> &'static str {
             "Fermez d’abord les capots et remontez les grilles. Puis remettez sous tension\u{a0}: le ventilateur démarre à pleine sortie et se pose sur ce que demande la sonde. Comparez aux valeurs d’essai du plan\u{a0}; un jour chaud, avec une sonde simulée."
         }
         // Said by their own functions.
-        Work::StrapSensor(_) | Work::FitSecond(_) | Work::WireReversingValve(..) => STRAP,
+        Work::StrapSensor(_) | Work::FitSecond(_) | Work::WireReversingValve { .. } => STRAP,
     }
 }

@@ -21,6 +21,7 @@ static LABELS: FittingLabels = FittingLabels {
     shown: |list| format!("En el orden del flujo: {list}."),
     passes: |list| format!("La corriente pasa, uno tras otro, por: {list}."),
     steered: |part, list| format!("Las señales hacia: {part}, vienen de: {list}."),
+    switched: |motors, part, list| format!("Antes de: {part}, hay {motors}: lo cierra {list}."),
     beside: |part| {
         format!("El motor recibe solo una señal de: {part}; sigue con su alimentación plena.")
     },
@@ -60,6 +61,12 @@ impl FittingWords for Spanish {
             (Part::Motor, Fans::Alike(count)) if count > 1 => {
                 return format!("motores de ventilador, {count} iguales");
             }
+            (Part::Motor, Fans::Mixed { slowed, .. }) if slowed > 1 => {
+                return format!("motores que se frenan, {slowed}");
+            }
+            (Part::SwitchedMotors, Fans::Mixed { switched, .. }) if switched > 1 => {
+                return format!("{switched} motores en un contactor propio");
+            }
             (Part::FurtherMotors, Fans::OneAndFurther(count)) if count > 1 => {
                 return format!("{count} motores más, cada uno con su contactor");
             }
@@ -69,6 +76,8 @@ impl FittingWords for Spanish {
             (Part::FanContactor, _) => "contactor del ventilador",
             (Part::SpeedController, _) => "controlador de velocidad",
             (Part::FrequencyDrive, _) => "variador de frecuencia",
+            (Part::SwitchedMotors, _) => "motor en un contactor propio",
+            (Part::Motor, Fans::Mixed { .. }) => "motor del ventilador que se frena",
             (Part::Motor, _) => "motor del ventilador",
             (Part::FirstMotor, _) => "primer motor, siempre en marcha",
             (Part::FurtherMotors, _) => "segundo motor de ventilador",
@@ -124,7 +133,8 @@ impl FittingWords for Spanish {
             Work::Mount(Control::Staged) => "Montar los contactores",
             Work::Mount(_) => "Montar el controlador",
             Work::Wire(..) => "Cablear los ventiladores",
-            Work::WireReversingValve(..) => "Traer la señal de la válvula inversora",
+            Work::WireSwitched => "Cablear los ventiladores que se conmutan",
+            Work::WireReversingValve { .. } => "Traer la señal de la válvula inversora",
             Work::EnterValues => "Introducir los valores",
             Work::SetSwitches => "Ajustar los puntos de conmutación",
             Work::GivePower => "Dar tensión y mirar",
@@ -135,12 +145,12 @@ impl FittingWords for Spanish {
         match work {
             Work::StrapSensor(place) => strap(place, units),
             Work::FitSecond(tap) => second(tap, units),
-            Work::WireReversingValve(valve, control) => {
+            Work::WireReversingValve { valve, switched } => {
                 let signal = valve.map_or(ASK, |valve| plan::heating(valve).reason);
-                if control.slows() {
-                    signal.to_owned()
-                } else {
+                if switched {
                     format!("{signal} {RELAY}")
+                } else {
+                    signal.to_owned()
                 }
             }
             other => how(other).to_owned(),
@@ -225,6 +235,9 @@ fn how(work: Work) -> &'static str {
         Work::Wire(..) => {
             "Quite los ventiladores del contactor de la unidad y póngalos en uno propio. Ponga el presostato en su cable de mando, detrás de lo que llama al compresor, para que los ventiladores paren con él."
         }
+        Work::WireSwitched => {
+            "Ponga los ventiladores que no se frenan en un contactor propio, antes de lo que frena a los demás, para que reciban toda la alimentación. Ponga el presostato en su cable de mando, detrás de lo que llama al compresor, para que paren con él."
+        }
         Work::EnterValues => {
             "Apunte lo que estaba ajustado antes. Luego introduzca la hoja de ajustes de arriba abajo."
         }
@@ -235,6 +248,6 @@ fn how(work: Work) -> &'static str {
             "Cierre primero las tapas y vuelva a montar las rejillas. Luego dé tensión: el ventilador arranca con salida plena y se asienta en lo que pide el sensor. Compárelo con los valores de prueba del plan; un día cálido, con un sensor simulado."
         }
         // Said by their own functions.
-        Work::StrapSensor(_) | Work::FitSecond(_) | Work::WireReversingValve(..) => STRAP,
+        Work::StrapSensor(_) | Work::FitSecond(_) | Work::WireReversingValve { .. } => STRAP,
     }
 }

@@ -33,12 +33,15 @@ pub fn wiring(wiring: &Wiring, name: impl Fn(Part, Fans) -> String) -> Drawing {
         y: 0.0,
         wires: 12.0,
     };
-    let mut hub = 0.0;
+    let (mut hub, mut switched) = (0.0, 0.0);
     for part in &wiring.line {
         let y = sketch.row(*part);
         sketch.on_line(*part, y);
         if *part == wiring.hub {
             hub = y;
+        }
+        if *part == Part::SwitchedMotors {
+            switched = y;
         }
     }
     if wiring.has_capacitor {
@@ -53,6 +56,10 @@ pub fn wiring(wiring: &Wiring, name: impl Fn(Part, Fans) -> String) -> Drawing {
     for (index, part) in wiring.signals.iter().enumerate() {
         let y = sketch.row(*part);
         sketch.signal(*part, (index, count), (hub, y));
+    }
+    for (index, part) in wiring.switches.iter().enumerate() {
+        let y = sketch.row(*part);
+        sketch.switch((index, count), (switched, y), *part);
     }
     let bottom = sketch.y + ROW / 2.0;
     let Sketch {
@@ -135,6 +142,7 @@ impl<F: Fn(Part, Fans) -> String> Sketch<'_, F> {
                 );
             }
             Part::FirstMotor => self.rung(y),
+            Part::SwitchedMotors => self.switched(y),
             _ => self.motor(y),
         }
     }
@@ -180,6 +188,54 @@ impl<F: Fn(Part, Fans) -> String> Sketch<'_, F> {
                 self.drawing.lines(Line::Solid, &[(x, y), (end, y)]);
             }
             self.drawing.letter((MIDDLE, y), "M");
+        }
+    }
+
+    /// Motors as on a rung, behind contacts of their own.
+    fn switched(&mut self, y: f64) {
+        let (radius, blade) = (10.0, 8.0);
+        let motor = if self.wiring.wires == 3 {
+            (114.0, y)
+        } else {
+            (66.0, y)
+        };
+        let ends: &[(f64, f64)] = if self.wiring.wires == 3 {
+            &[(40.0, -7.0), (60.0, 0.0), (80.0, 7.0)]
+        } else {
+            &[(WIRES.0, 0.0)]
+        };
+        // The contacts stand in one line, whichever wire they belong to.
+        let at = motor.0 - radius - blade - 2.0;
+        self.drawing.circle(motor, radius);
+        for (x, aside) in ends {
+            let y = y + aside;
+            let end = motor.0 - radius + f64::abs(*aside) * 0.3;
+            self.drawing.dot((*x, y));
+            self.drawing.lines(Line::Solid, &[(*x, y), (at, y)]);
+            self.drawing
+                .lines(Line::Solid, &[(at, y - 5.0), (at + blade, y), (end, y)]);
+        }
+        if self.wiring.wires == 2 {
+            let far = motor.0 + radius;
+            self.drawing.lines(Line::Solid, &[(far, y), (WIRES.1, y)]);
+            self.drawing.dot((WIRES.1, y));
+        }
+        self.drawing.letter(motor, "M");
+    }
+
+    /// What closes the contacts of the switched motors. Its wire lies outside those of all signals, and ends above them.
+    fn switch(&mut self, (index, signals): (usize, usize), (motors, y): (f64, f64), part: Part) {
+        let x = INNERMOST - ASIDE * signals as f64;
+        let left = self.device(part, y);
+        let contacts = if self.wiring.wires == 3 { 98.0 } else { 50.0 };
+        let end = (contacts, motors - 13.0);
+        self.drawing
+            .lines(Line::Dashed, &[end, (x, end.1), (x, y), (left, y)]);
+        if index == 0 {
+            self.drawing
+                .lines(Line::Dashed, &[end, (contacts, motors - 2.5)]);
+        } else {
+            self.drawing.dot((x, y - ROW));
         }
     }
 
@@ -334,6 +390,7 @@ mod tests {
     fn parts(wired: &Wiring) -> usize {
         wired.line.len()
             + wired.signals.len()
+            + wired.switches.len()
             + usize::from(wired.has_capacitor)
             + usize::from(wired.hub_is_beside())
     }
@@ -343,10 +400,11 @@ mod tests {
         let text = include_str!("../../../../tests/systems/flower-cooler.json");
         let mut input = System::from_json(text).unwrap().read().unwrap();
         let mut drawn = 0;
-        for (motor, sensing) in MotorKind::ALL
-            .iter()
-            .flat_map(|motor| Sensing::ALL.iter().map(move |sensing| (*motor, *sensing)))
-        {
+        for (motor, sensing, slowed) in MotorKind::ALL.iter().flat_map(|motor| {
+            let every = Sensing::ALL.iter();
+            every.flat_map(move |sensing| [4, 3, 2].map(|slowed| (*motor, *sensing, slowed)))
+        }) {
+            input.modulated_fans = Some(slowed);
             input.motor = Given::entered(motor);
             input.sensing = Given::entered(sensing);
             input.fans = Given::entered(4);
@@ -373,6 +431,6 @@ mod tests {
                 }
             }
         }
-        assert!(drawn > 100);
+        assert!(drawn > 300);
     }
 }
