@@ -34,6 +34,29 @@ async fn each_part_of_a_plan_is_one_touch_from_its_list() -> Result<(), Failure>
 }
 
 #[tokio::test]
+async fn a_plan_is_found_again_where_it_was_left() -> Result<(), Failure> {
+    let server = Server::start()?;
+    let driver = Driver::start()?;
+    let phone = Profile::new()?;
+    let page = Page::open(&driver, &phone, Screen::PHONE).await?;
+    page.go(&server.address()).await?;
+    page.touch("demo site").await?;
+    page.touch_at("main .list a").await?;
+    page.find("[data-advice=whole]").await?;
+    let far = "return scrollY === 6000";
+    page.script("scrollTo(0, 6000)", Vec::new()).await?;
+    page.until("the plan is read on", far).await?;
+    page.touch_at(".places a[href='#/worksheets']").await?;
+    page.until_text("h1", "Worksheets").await?;
+    page.back().await?;
+    page.until("the way back leads to the same place", far)
+        .await?;
+    page.reload().await?;
+    page.until("so does loading anew", far).await?;
+    page.close().await
+}
+
+#[tokio::test]
 async fn what_was_opened_stays_open() -> Result<(), Failure> {
     let server = Server::start()?;
     let driver = Driver::start()?;

@@ -2,6 +2,7 @@
 #![allow(clippy::unwrap_used, clippy::panic)] // a broken step should stop its test
 
 mod accessible;
+mod advice;
 mod answers;
 mod carry;
 mod contents;

@@ -10,6 +10,7 @@ use crate::components::places::Places;
 use crate::focus;
 use crate::install::{self, Offer};
 use crate::offline::{self, Offline};
+use crate::place;
 use crate::route::{Place, Route};
 use crate::screens;
 use crate::store::keep::KeepError;
@@ -25,7 +26,7 @@ pub fn App() -> Html {
         move |()| offline::watch(Callback::from(move |state| offline.set(state)))
     });
     use_effect_with((), |()| {
-        let listeners = focus::watch();
+        let listeners = (focus::watch(), place::keep());
         move || drop(listeners)
     });
     let offer = use_state_eq(|| None::<Offer>);

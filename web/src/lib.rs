@@ -9,6 +9,7 @@ pub mod components;
 mod focus;
 pub mod install;
 pub mod offline;
+mod place;
 pub mod route;
 pub mod screens;
 pub mod store;

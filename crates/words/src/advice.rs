@@ -6,6 +6,10 @@
 pub struct Advice {
     pub methods: &'static str,
     pub methods_note: &'static str,
+    /// Where the person stopped the comparison on its way.
+    pub stopped: &'static str,
+    /// The way to have it after all.
+    pub work_out: &'static str,
     pub hold_limit: &'static str,
     pub holds: &'static str,
     pub falls_short: &'static str,

@@ -1,10 +1,11 @@
 //! What follows from a plan: methods side by side, what lowers the need, what to order, where the sensor goes, the start in the cold.
 
+use std::cell::RefCell;
 use std::rc::Rc;
 
 use winterset_calc::Field;
 use winterset_profile::{System, WinterHours};
-use winterset_words::{Units, screen};
+use winterset_words::{Language, Units, screen};
 use yew::prelude::*;
 
 use super::go::Go;
@@ -29,33 +30,78 @@ pub struct AdviceProps {
     pub input: Callback<Field, Route>,
 }
 
-/// What is heard of the advice on a plan, asked anew whenever plan, units or hours change.
-#[hook]
-fn use_advice(system: &System, plan: &Held, units: Units, hours: &Option<WinterHours>) -> Heard {
-    let heard = use_state(|| Heard::Progress(0.0));
-    {
-        let (heard, system) = (heard.clone(), system.clone());
-        let of = (plan.clone(), units, hours.clone());
-        use_effect_with(of, move |(plan, units, hours)| {
-            heard.set(Heard::Progress(0.0));
-            let tell = Callback::from(move |news| heard.set(news));
-            let asked = ask(&system, plan.clone(), *units, hours.clone(), tell);
-            move || drop(asked)
-        });
-    }
-    (*heard).clone()
+/// What the advice hangs on besides the plan's record.
+type Asked = (Held, Units, Option<WinterHours>, Language);
+
+thread_local! {
+    /// The advice given last, so that a return to the screen finds it as it was left, at the same height.
+    static LAST: RefCell<Option<(Asked, Rc<Advice>)>> = const { RefCell::new(None) };
 }
 
-/// The advice, or how far it is.
+fn given_before(asked: &Asked) -> Option<Rc<Advice>> {
+    LAST.with_borrow(|last| {
+        let (before, advice) = last.as_ref()?;
+        (before == asked).then(|| advice.clone())
+    })
+}
+
+/// What is heard of the advice on a plan, asked anew whenever plan, units, hours or language change, as long as it is wanted.
+#[hook]
+fn use_advice(system: &System, asked: Asked, wanted: bool) -> Heard {
+    let heard = use_state(|| Heard::Progress(0.0));
+    let before = given_before(&asked);
+    {
+        let (heard, system) = (heard.clone(), system.clone());
+        let is_needed = wanted && before.is_none();
+        use_effect_with((asked, is_needed), move |(asked, is_needed)| {
+            heard.set(Heard::Progress(0.0));
+            let question = is_needed.then(|| {
+                let (plan, units, hours, _) = asked.clone();
+                let asked = asked.clone();
+                let tell = Callback::from(move |news| {
+                    if let Heard::Whole(advice) = &news {
+                        LAST.set(Some((asked.clone(), advice.clone())));
+                    }
+                    heard.set(news);
+                });
+                ask(&system, plan, units, hours, tell)
+            });
+            move || drop(question)
+        });
+    }
+    before.map_or_else(|| (*heard).clone(), Heard::Whole)
+}
+
+/// The advice, or how far it is. What takes long can be stopped, and asked for again.
 #[component]
 pub fn AdvicePart(props: &AdviceProps) -> Html {
     let t = words().advice();
-    match use_advice(&props.system, &props.plan, props.units, &props.hours) {
+    let wanted = use_state_eq(|| true);
+    let (plan, hours) = (props.plan.clone(), props.hours.clone());
+    let asked = (plan, props.units, hours, Language::spoken());
+    let heard = use_advice(&props.system, asked, *wanted);
+    let turn = {
+        let wanted = wanted.clone();
+        Callback::from(move |_: MouseEvent| wanted.set(!*wanted))
+    };
+    match heard {
+        Heard::Progress(_) if !*wanted => html! {
+            <section class="part">
+                <h2>{ t.methods }</h2>
+                <p class="part__note" role="status">{ t.stopped }</p>
+                <div class="buttons">
+                    <button type="button" class="button" data-act="work-out" onclick={turn}>{ t.work_out }</button>
+                </div>
+            </section>
+        },
         Heard::Progress(share) => html! {
             <section class="part" aria-busy="true">
                 <h2>{ t.methods }</h2>
                 <p class="part__note">{ screen().working_out }</p>
                 <progress max="1" value={share.to_string()} aria-label={screen().working_out} />
+                <div class="buttons">
+                    <button type="button" class="button" data-act="stop" onclick={turn}>{ words().weather().cancel }</button>
+                </div>
             </section>
         },
         Heard::Whole(advice) => {

@@ -23,6 +23,8 @@ use crate::units::Units;
 pub(super) const ADVICE: Advice = Advice {
     methods: "Methods side by side",
     methods_note: "Over a usual year at this site, with the same load all year. Hours in which low pressure stops the compressor take no energy and do no cooling.",
+    stopped: "Stopped: methods, accuracy, what lowers the need and what to order are not worked out.",
+    work_out: "Work it out",
     hold_limit: "hold limit",
     holds: "holds",
     falls_short: "falls short",

@@ -23,6 +23,8 @@ use crate::units::Units;
 pub(super) const ADVICE: Advice = Advice {
     methods: "Les méthodes côte à côte",
     methods_note: "Sur une année habituelle de ce site, à charge égale toute l’année. Les heures où la basse pression arrête le compresseur ne consomment rien et ne refroidissent pas.",
+    stopped: "Arrêté\u{a0}: les méthodes, la précision, ce qui baisse le besoin et ce qu’il faut commander ne sont pas calculés.",
+    work_out: "Calculer",
     hold_limit: "limite de froid",
     holds: "suffit",
     falls_short: "ne suffit pas",

@@ -23,6 +23,8 @@ use crate::units::Units;
 pub(super) const ADVICE: Advice = Advice {
     methods: "Los métodos lado a lado",
     methods_note: "En un año habitual de este sitio, con la misma carga todo el año. Las horas en que la baja presión para el compresor no consumen energía ni dan frío.",
+    stopped: "Detenido: no están calculados los métodos, la exactitud, lo que baja la necesidad ni qué pedir.",
+    work_out: "Calcular",
     hold_limit: "límite de frío",
     holds: "basta",
     falls_short: "no basta",
