@@ -4,8 +4,7 @@
 //! by whoever draws the chart.
 //!
 //! Everything is placed by percentages, so that the drawing takes any width while its letters and strokes keep their size.
-//! Charting libraries were passed over: those in Rust draw pixels of a fixed size or bring inline styles, which the page's
-//! security policy refuses, and each adds more than this module to what a phone has to fetch.
+//! Charting libraries were tried and left: DEVELOPERS.md says which and why.
 
 use wasm_bindgen::JsCast;
 use web_sys::{HtmlInputElement, InputEvent};
