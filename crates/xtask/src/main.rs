@@ -2,6 +2,7 @@
 
 mod app;
 mod bench;
+mod engines;
 mod error;
 mod hook;
 mod licences;
@@ -25,6 +26,7 @@ const HELP: &str = "\
 cargo xtask serve [--lan] [--port N]    set up what is missing, build the app, serve it, print the address
 cargo xtask build [--base-path /x/]     write dist/, for any static host
 cargo xtask test                        set up what is missing and run every test
+cargo xtask engines                     the main journey in Firefox and in WebKit
 cargo xtask screenshots                 pictures of every screen into target/screenshots/
 cargo xtask references                  write the reference data anew from the outside libraries
 cargo xtask bench [REFRIGERANT]...      times natively, in a browser and in CoolProp, in one table
@@ -89,6 +91,7 @@ fn run(arguments: impl IntoIterator<Item = OsString>) -> Result<(), Error> {
         }
         Some("build") => app::build(options.base_path.as_deref()).map(|_| ()),
         Some("test") => test::everything(),
+        Some("engines") => engines::journey(),
         Some("screenshots") => screenshots::take(),
         Some("references") => references::write(),
         Some("bench") => bench::run(&options.rest),

@@ -5,9 +5,10 @@ use std::net::TcpStream;
 use std::process::{Child, Command, Stdio};
 use std::time::Duration;
 
+use super::engine::{Engine, until_it_listens};
 use super::{Failure, told};
 
-/// A running chromedriver.
+/// A running driver.
 pub struct Driver {
     process: Child,
     port: u16,
@@ -27,6 +28,20 @@ impl Driver {
                 outcome => return outcome,
             }
         }
+    }
+
+    /// Starts that of another engine.
+    pub fn of(engine: Engine) -> Result<Self, Failure> {
+        let (mut command, port) = engine.command()?;
+        let process = command
+            .stdin(Stdio::null())
+            .stdout(Stdio::null())
+            .stderr(Stdio::null())
+            .spawn()?;
+        // Held already, so that it is ended if it does not come to listen.
+        let driver = Self { process, port };
+        until_it_listens(port)?;
+        Ok(driver)
     }
 
     fn start_once() -> Result<Self, Failure> {
@@ -55,7 +70,7 @@ impl Driver {
 
     /// Where it listens.
     pub fn address(&self) -> String {
-        format!("http://localhost:{}", self.port)
+        format!("http://127.0.0.1:{}", self.port)
     }
 
     /// Asks it to end, with every browser that it has started.

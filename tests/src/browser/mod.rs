@@ -3,11 +3,13 @@
 //! `cargo xtask test` builds the app and says in the environment where it is, which program serves it and which one drives the browser.
 
 mod driver;
+mod engine;
 mod page;
 mod server;
 mod tour;
 
 pub use driver::Driver;
+pub use engine::Engine;
 pub use page::{Page, Profile, Screen};
 pub use server::{Server, built};
 pub use tour::{Stop, demo_site, every_stop, filled_controller};

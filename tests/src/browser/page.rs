@@ -9,7 +9,7 @@ use thirtyfour::prelude::ElementQueryable;
 use thirtyfour::support::base64_decode;
 use thirtyfour::{By, Capabilities, WebDriver, WebElement};
 
-use super::{Driver, Failure};
+use super::{Driver, Engine, Failure};
 
 /// How long anything may take to appear.
 const PATIENCE: Duration = Duration::from_secs(15);
@@ -77,6 +77,14 @@ impl Page {
     ) -> Result<Self, Failure> {
         let set = json!({ "webkit.webprefs.default_font_size": size });
         Self::open_set(driver, profile, screen, set).await
+    }
+
+    /// Opens a browser of another engine with a new profile, as wide as it goes down to towards a phone.
+    pub async fn open_in(engine: Engine, driver: &Driver) -> Result<Self, Failure> {
+        let browser = WebDriver::new(driver.address(), engine.capabilities()?).await?;
+        let Screen { width, height } = Screen::PHONE;
+        browser.set_window_rect(0, 0, width, height).await?;
+        Ok(Self { browser })
     }
 
     async fn open_set(

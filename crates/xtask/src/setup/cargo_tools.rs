@@ -26,6 +26,17 @@ pub fn wasm_bindgen() -> Result<PathBuf, Error> {
     )
 }
 
+/// Drives Firefox.
+pub fn geckodriver() -> Result<PathBuf, Error> {
+    install(
+        "geckodriver",
+        "0.37.1",
+        "geckodriver",
+        true,
+        "1 to 2 minutes",
+    )
+}
+
 /// Folder with the binaries of a crate at a version.
 fn install(
     name: &'static str,

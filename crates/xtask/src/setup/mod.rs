@@ -4,6 +4,7 @@ pub mod axe;
 pub mod browser;
 pub mod cargo_tools;
 mod debian;
+pub mod engines;
 mod npm;
 pub mod python;
 pub mod wasm;
