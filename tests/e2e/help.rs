@@ -57,6 +57,17 @@ async fn each_number_and_each_question_says_what_it_is() -> Result<(), Failure> 
         )
         .await?;
     assert_eq!(bare, serde_json::json!([]));
+    // So does each value that a rung answers.
+    let bare = page
+        .script(
+            "const said = [...document.querySelectorAll('[data-rung-help] h3')].map(one => one.textContent);
+             return [...document.querySelectorAll('.answer dt')].map(one => one.textContent).filter(name => !said.includes(name))",
+            Vec::new(),
+        )
+        .await?;
+    assert_eq!(bare, serde_json::json!([]));
+    page.until_text("[data-rung-help]", "gauge on the high side")
+        .await?;
     page.reload().await?;
     page.touch_at("[data-value=full-speed-coil] summary")
         .await?;

@@ -34,6 +34,10 @@ macro_rules! speaks_by_its_files {
                 help::rule(rule)
             }
 
+            fn help_on_rung(&self, value: $crate::help::RungValue) -> $crate::help::HelpWords {
+                help::on_rung(value)
+            }
+
             fn fitting(&self) -> &'static dyn $crate::fitting::FittingWords {
                 &$language
             }

@@ -7,6 +7,8 @@ pub struct HelpLabels {
     pub what: &'static str,
     pub measure: &'static str,
     pub typical: &'static str,
+    /// Over the help on what a rung of the ladder answers.
+    pub on_a_rung: &'static str,
     /// Over the help on a question.
     pub how_to_find: &'static str,
     /// Where an answer is read or measured.
@@ -41,4 +43,57 @@ pub struct FindWords {
     pub find: &'static str,
     /// What is typical.
     pub typical: &'static str,
+}
+
+/// A value that a rung of the cold ladder answers.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+pub enum RungValue {
+    /// Head pressure.
+    HeadPressure,
+    /// Temperature at the sensor on the coil.
+    Coil,
+    /// Condensing temperature over outdoor temperature.
+    OverAmbient,
+    /// What the controller gives.
+    Output,
+    /// Voltage at the motor.
+    MotorVolts,
+    /// Speed of the motor.
+    MotorSpeed,
+    /// Share of time that switched fans run.
+    FanOn,
+    /// Share of full fan speed.
+    FanSpeed,
+    /// Head pressure while a fan is switched.
+    Swing,
+    /// Starts of a switched fan.
+    Starts,
+    /// Share of the condenser full of liquid.
+    Flooded,
+    /// Evaporating temperature.
+    Evaporating,
+    /// Superheat.
+    Superheat,
+    /// Cooling capacity.
+    Cooling,
+}
+
+impl RungValue {
+    /// Every value, in the order in which a rung answers.
+    pub const ALL: [RungValue; 14] = [
+        RungValue::HeadPressure,
+        RungValue::Coil,
+        RungValue::OverAmbient,
+        RungValue::Output,
+        RungValue::MotorVolts,
+        RungValue::MotorSpeed,
+        RungValue::FanOn,
+        RungValue::FanSpeed,
+        RungValue::Swing,
+        RungValue::Starts,
+        RungValue::Flooded,
+        RungValue::Evaporating,
+        RungValue::Superheat,
+        RungValue::Cooling,
+    ];
 }

@@ -23,7 +23,7 @@ use crate::advice::{Advice, Ordered};
 use crate::controllers::ControllerWords;
 use crate::fitting::FittingWords;
 use crate::from_phone::FromPhone;
-use crate::help::{FindWords, HelpLabels, HelpWords};
+use crate::help::{FindWords, HelpLabels, HelpWords, RungValue};
 use crate::install::Install;
 use crate::numerals::Numerals;
 use crate::paper::Paper;
@@ -83,6 +83,8 @@ pub trait Words: Sync {
     fn help(&self) -> &'static HelpLabels;
     /// What a value is, by the rule that made it.
     fn help_on(&self, rule: Rule) -> HelpWords;
+    /// What a value is that a rung of the ladder answers.
+    fn help_on_rung(&self, value: RungValue) -> HelpWords;
     /// Everything that is said about fitting and wiring.
     fn fitting(&self) -> &'static dyn FittingWords;
     /// The labels round the home screen and finding sites.

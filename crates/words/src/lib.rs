@@ -36,7 +36,7 @@ pub use amounts::{amount_in, at_least, at_most, brief, converted, plain, symbol_
 pub use controllers::{ControllerLabels, ControllerWords};
 pub use fitting::{FittingLabels, FittingWords};
 pub use from_phone::FromPhone;
-pub use help::{FindWords, HelpLabels, HelpWords};
+pub use help::{FindWords, HelpLabels, HelpWords, RungValue};
 pub use install::Install;
 pub use language::{FieldWords, Language, Part, RuleWords, Words};
 pub use numerals::Numerals;

@@ -8,6 +8,7 @@ use winterset_calc::fitting::{Arrangement, Choice, CoilPlace, Fans, Item, Part, 
 use winterset_calc::input::{MotorKind, Reversing, Sensing};
 use winterset_calc::{Field, Given, Method, Rule, plan};
 use winterset_profile::System;
+use winterset_words::RungValue;
 
 #[test]
 fn help_is_sentences() {
@@ -23,8 +24,22 @@ fn help_is_sentences() {
             assert_sentence(found.find);
             assert_sentence(found.typical);
         }
+        for value in RungValue::ALL {
+            let found = words().help_on_rung(value);
+            for text in [found.what, found.measure, found.typical] {
+                assert_sentence(text);
+            }
+        }
         let t = words().help();
-        for label in [t.what, t.measure, t.typical, t.how_to_find, t.find, t.blank] {
+        for label in [
+            t.what,
+            t.measure,
+            t.typical,
+            t.how_to_find,
+            t.on_a_rung,
+            t.find,
+            t.blank,
+        ] {
             assert_calm(label);
         }
         for sentence in [t.blank_is_not, t.blank_left_out, t.blank_worked_out] {

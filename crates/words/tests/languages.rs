@@ -29,7 +29,7 @@ use winterset_calc::{
 };
 use winterset_profile::share::ShareError;
 use winterset_profile::{Answer, ControllerField, Entry, Measure, Sheet, System, Unit};
-use winterset_words::{Language, screen, symbol};
+use winterset_words::{Language, RungValue, screen, symbol};
 
 /// What is the same in two languages because the words are.
 const ALIKE: &[&str] = &[
@@ -98,6 +98,13 @@ fn said() -> Vec<(String, String)> {
         put(format!("{rule:?}, reason"), found.reason);
         put(format!("{rule:?}, source"), words().source(rule));
     }
+    for value in RungValue::ALL {
+        let found = words().help_on_rung(value);
+        put(format!("{value:?}, what"), found.what);
+        put(format!("{value:?}, measure"), found.measure);
+        put(format!("{value:?}, typical"), found.typical);
+    }
+    put("help on a rung".to_owned(), words().help().on_a_rung);
     let named = [
         NeedPart::MeteringDevice,
         NeedPart::Compressor,

@@ -10,11 +10,12 @@ use yew::prelude::*;
 use super::choices::Choices;
 use super::curves::Curves;
 use super::field::{Choice, Choose, Number, Round};
+use super::help::Help;
 use super::ladder::{Headings, Ladder};
 use super::made::use_made;
 use super::test_values::{not_ready, test_values};
 use crate::store::{Act, use_shelf};
-use crate::view::ladder::{self, Read, Sampled, ToSample};
+use crate::view::ladder::{self, Drawn, Read, Sampled, ToSample};
 use crate::view::plan::Held;
 use crate::view::words;
 
@@ -123,6 +124,7 @@ pub fn Winter(props: &WinterProps) -> Html {
             <p class="part__note">{ t.ladder_note }</p>
             <Ladder {picture} {headings} unit={ladder::pressure_unit(units)} chosen={rung} {choose} />
             { answer(plan, sampled, read, rung, units) }
+            <RungHelp plan={props.plan.clone()} drawn={drawn.clone()} {read} />
             <Number text={now} edit={set_now} signed=true unit={unit.token()} units={vec![(unit.token().into(), symbol(unit).into())]}
                 round={Round {
                     key: "outdoor-now".into(),
@@ -134,6 +136,39 @@ pub fn Winter(props: &WinterProps) -> Html {
         { test_values(plan, sampled, units) }
         <Curves plan={props.plan.clone()} {drawn} {read} {rung} {units} />
     </> }
+}
+
+/// Properties of [`RungHelp`].
+#[derive(PartialEq, Properties)]
+struct RungHelpProps {
+    plan: Held,
+    drawn: Drawn,
+    read: Read,
+}
+
+/// What the values are that a rung answers, how each is measured and what is typical; written once it is opened.
+#[component]
+fn RungHelp(props: &RungHelpProps) -> Html {
+    let opened = use_state_eq(|| false);
+    let open = {
+        let opened = opened.setter();
+        Callback::from(move |_: Event| opened.set(true))
+    };
+    let (Some(plan), Some(sampled)) = (props.plan.plan(), props.drawn.as_ref()) else {
+        return Html::default();
+    };
+    let said = opened.then(|| ladder::help(plan, sampled, props.read));
+    html! {
+        <details class="more" data-rung-help="" ontoggle={open}>
+            <summary>{ words().help().on_a_rung }</summary>
+            { for said.into_iter().flatten().map(|(name, help)| html! {
+                <section key={name} class="rung-help">
+                    <h3 class="step">{ name }</h3>
+                    <dl class="working"><Help {help} /></dl>
+                </section>
+            }) }
+        </details>
+    }
 }
 
 /// What the chosen rung answers.

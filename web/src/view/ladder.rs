@@ -1,12 +1,13 @@
 //! A plan as a cold ladder, and what one of its rungs answers.
 
+use std::collections::BTreeSet;
 use std::ops::ControlFlow;
 use std::rc::Rc;
 use std::thread::LocalKey;
 
 use winterset_calc::{Method, Plan, Point, Quantity, Rung};
 use winterset_profile::{Kind, parse_number};
-use winterset_words::{Units, mark, screen, symbol};
+use winterset_words::{HelpWords, RungValue, Units, mark, screen, symbol};
 
 use super::outdoor::Outdoor;
 use super::plan::Held;
@@ -433,6 +434,44 @@ pub fn answers(
         None => answers.push((t.compressor, t.trips.to_owned())),
     }
     answers
+}
+
+/// What each value is that the rungs answer for these methods, each once under its name.
+pub fn help(plan: &Plan, sampled: &Sampled, read: Read) -> Vec<(&'static str, HelpWords)> {
+    let units = Units::default();
+    let methods = [Some(read.method), read.beside].into_iter().flatten();
+    let answered: BTreeSet<&str> = methods
+        .flat_map(|method| {
+            let rungs = sampled.rungs.iter();
+            rungs.flat_map(move |rung| answers(plan, rung, method, units))
+        })
+        .map(|(name, _)| name)
+        .collect();
+    RungValue::ALL
+        .into_iter()
+        .map(|value| (name(value), words().help_on_rung(value)))
+        .filter(|(name, _)| answered.contains(name))
+        .collect()
+}
+
+fn name(value: RungValue) -> &'static str {
+    let t = screen();
+    match value {
+        RungValue::HeadPressure => t.head_pressure,
+        RungValue::Coil => t.coil,
+        RungValue::OverAmbient => t.over_ambient,
+        RungValue::Output => t.output,
+        RungValue::MotorVolts => t.motor_volts,
+        RungValue::MotorSpeed => t.motor_speed,
+        RungValue::FanOn => t.fan_on,
+        RungValue::FanSpeed => t.fan_speed,
+        RungValue::Swing => t.saws_from,
+        RungValue::Starts => t.starts_an_hour,
+        RungValue::Flooded => t.flooded,
+        RungValue::Evaporating => t.evaporating,
+        RungValue::Superheat => t.superheat,
+        RungValue::Cooling => t.cooling,
+    }
 }
 
 /// The unit of head pressure over a scale.

@@ -2,12 +2,13 @@
 
 use winterset_calc::{Field, Rule};
 
-use crate::help::{FindWords, HelpLabels, HelpWords};
+use crate::help::{FindWords, HelpLabels, HelpWords, RungValue};
 
 pub(super) static LABELS: HelpLabels = HelpLabels {
     what: "What it is",
     measure: "How to measure it",
     typical: "What is typical",
+    on_a_rung: "What these values are",
     how_to_find: "How to find it",
     find: "Where to find it",
     blank: "Left blank",
@@ -335,4 +336,80 @@ pub(super) fn field(field: Field) -> FindWords {
         ),
     };
     FindWords { find, typical }
+}
+
+/// What a rung of the ladder answers.
+pub fn on_rung(value: RungValue) -> HelpWords {
+    match value {
+        RungValue::HeadPressure => HelpWords {
+            what: "Pressure on the high side, at which the refrigerant condenses.",
+            measure: "A gauge on the high side, with the compressor running and settled for some minutes.",
+            typical: "At or a little above the pressure need in the cold, higher the warmer it is outdoors.",
+        },
+        RungValue::Coil => HelpWords {
+            what: "What a sensor half way through condensing feels.",
+            measure: "A thermometer strapped to the sensor's return bend and insulated over.",
+            typical: "The saturation temperature of the head pressure; with a blend that glides, between bubble and dew.",
+        },
+        RungValue::OverAmbient => HelpWords {
+            what: "Condensing temperature less outdoor temperature.",
+            measure: "Head pressure read as dew temperature, less the air that enters the coil, both settled.",
+            typical: "8 to 17 K (15 to 30 °F) with all fans at full speed, more the slower they turn.",
+        },
+        RungValue::Output => HelpWords {
+            what: "What the controller gives, as a share of its full output.",
+            measure: "On its display, or the motor's volts or signal against the full ones.",
+            typical: "Full on a warm day, the minimum output in the cold, in between over the throttling range.",
+        },
+        RungValue::MotorVolts => HelpWords {
+            what: "The r.m.s. voltage at the motor.",
+            measure: "A true r.m.s. meter at the motor, by someone who may work on live parts; a meter that averages reads a cut wave too low.",
+            typical: "The supply voltage at full output; at the minimum what the settings sheet says.",
+        },
+        RungValue::MotorSpeed => HelpWords {
+            what: "How fast the fan motor turns.",
+            measure: "A tachometer or a strobe on the blades, from outside the guard.",
+            typical: "The nameplate's speed at full output, a fifth to two fifths of it at the least.",
+        },
+        RungValue::FanOn => HelpWords {
+            what: "Share of the time that the switched fans run; of a bank, the share of fans.",
+            measure: "Time them running and standing over a few starts.",
+            typical: "Less the colder it is.",
+        },
+        RungValue::FanSpeed => HelpWords {
+            what: "Speed of the fans as a share of full speed.",
+            measure: "A tachometer or a strobe on the blades, from outside the guard.",
+            typical: "Full, where nothing slows them.",
+        },
+        RungValue::Swing => HelpWords {
+            what: "Where head pressure turns while a fan is switched off and on.",
+            measure: "The lowest and the highest on a high-side gauge over a few starts.",
+            typical: "As wide as the switch's own differential, or a little wider.",
+        },
+        RungValue::Starts => HelpWords {
+            what: "How often a switched fan starts.",
+            measure: "Count over half an hour of steady weather.",
+            typical: "Fewer than ten an hour; more wears contactor and motor.",
+        },
+        RungValue::Flooded => HelpWords {
+            what: "Share of the condenser that stands full of liquid.",
+            measure: "Feel or measure along the return bends: where they turn from warm to cool, liquid stands.",
+            typical: "None on a warm day, most of the coil in the deepest cold.",
+        },
+        RungValue::Evaporating => HelpWords {
+            what: "Temperature at which the refrigerant boils in the evaporator (dew).",
+            measure: "A suction gauge at the evaporator's outlet, read as dew temperature.",
+            typical: "As at the known point while the evaporator is fed, colder where it is starved.",
+        },
+        RungValue::Superheat => HelpWords {
+            what: "How far the suction gas is above its dew temperature.",
+            measure: "A thermometer strapped to the suction pipe where the valve's bulb sits, less the dew temperature of the pressure there.",
+            typical: "4 to 8 K (7 to 14 °F) under control; it rises where the evaporator is starved.",
+        },
+        RungValue::Cooling => HelpWords {
+            what: "Heat that the evaporator takes up.",
+            measure: "From airflow and the air's temperatures before and behind the coil; close on a dry coil only.",
+            typical: "A little more than at the known point in the cold, as long as the evaporator is fed.",
+        },
+    }
 }

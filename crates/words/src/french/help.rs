@@ -2,12 +2,13 @@
 
 use winterset_calc::{Field, Rule};
 
-use crate::help::{FindWords, HelpLabels, HelpWords};
+use crate::help::{FindWords, HelpLabels, HelpWords, RungValue};
 
 pub(super) static LABELS: HelpLabels = HelpLabels {
     what: "Ce que c’est",
     measure: "Comment le mesurer",
     typical: "Ce qui est habituel",
+    on_a_rung: "Ce que sont ces valeurs",
     how_to_find: "Où le trouver",
     find: "Où le lire ou le mesurer",
     blank: "Laissé vide",
@@ -335,4 +336,80 @@ pub(super) fn field(field: Field) -> FindWords {
         ),
     };
     FindWords { find, typical }
+}
+
+/// What a rung of the ladder answers.
+pub fn on_rung(value: RungValue) -> HelpWords {
+    match value {
+        RungValue::HeadPressure => HelpWords {
+            what: "La pression côté haut, à laquelle le fluide se condense.",
+            measure: "Un manomètre côté haut, compresseur en marche et stable depuis quelques minutes.",
+            typical: "Au besoin de pression ou un peu au-dessus dans le froid, plus haut quand il fait plus chaud dehors.",
+        },
+        RungValue::Coil => HelpWords {
+            what: "Ce que sent une sonde à mi-condensation.",
+            measure: "Un thermomètre attaché au coude de la sonde et isolé par-dessus.",
+            typical: "La température de saturation de la pression de condensation\u{a0}; pour un mélange à glissement, entre bulle et rosée.",
+        },
+        RungValue::OverAmbient => HelpWords {
+            what: "Température de condensation moins température extérieure.",
+            measure: "La pression de condensation lue en température de rosée, moins l’air qui entre dans la batterie, les deux stables.",
+            typical: "8 à 17\u{a0}K (15 à 30\u{a0}°F) tous ventilateurs à pleine vitesse, plus quand ils tournent moins vite.",
+        },
+        RungValue::Output => HelpWords {
+            what: "Ce que donne le régulateur, en part de sa pleine sortie.",
+            measure: "Sur son afficheur, ou les volts ou le signal du moteur comparés aux pleins.",
+            typical: "Pleine par temps chaud, la sortie minimale dans le froid, entre les deux sur la plage de modulation.",
+        },
+        RungValue::MotorVolts => HelpWords {
+            what: "La tension efficace au moteur.",
+            measure: "Un appareil à valeur efficace vraie au moteur, par une personne habilitée sous tension\u{a0}; un appareil à moyenne lit trop bas une onde découpée.",
+            typical: "La tension d’alimentation à pleine sortie\u{a0}; au minimum, ce que dit la feuille de réglages.",
+        },
+        RungValue::MotorSpeed => HelpWords {
+            what: "À quelle vitesse tourne le moteur du ventilateur.",
+            measure: "Un tachymètre ou un stroboscope sur les pales, de l’extérieur de la grille.",
+            typical: "Celle de la plaque à pleine sortie, un à deux cinquièmes de celle-ci au moins.",
+        },
+        RungValue::FanOn => HelpWords {
+            what: "Part du temps où tournent les ventilateurs commutés\u{a0}; pour un groupe, part des ventilateurs.",
+            measure: "Chronométrez marche et arrêt sur quelques démarrages.",
+            typical: "Moins quand il fait plus froid.",
+        },
+        RungValue::FanSpeed => HelpWords {
+            what: "Vitesse des ventilateurs en part de la pleine vitesse.",
+            measure: "Un tachymètre ou un stroboscope sur les pales, de l’extérieur de la grille.",
+            typical: "Pleine, là où rien ne les ralentit.",
+        },
+        RungValue::Swing => HelpWords {
+            what: "Où la pression de condensation fait demi-tour quand un ventilateur est commuté.",
+            measure: "La plus basse et la plus haute sur un manomètre côté haut, sur quelques démarrages.",
+            typical: "Aussi large que le différentiel du pressostat, ou un peu plus.",
+        },
+        RungValue::Starts => HelpWords {
+            what: "Combien de fois démarre un ventilateur commuté.",
+            measure: "Comptez sur une demi-heure de temps stable.",
+            typical: "Moins de dix par heure\u{a0}; davantage use contacteur et moteur.",
+        },
+        RungValue::Flooded => HelpWords {
+            what: "Part du condenseur pleine de liquide.",
+            measure: "Touchez ou mesurez le long des coudes\u{a0}: là où ils passent de tiède à froid, le liquide commence.",
+            typical: "Rien par temps chaud, presque toute la batterie par très grand froid.",
+        },
+        RungValue::Evaporating => HelpWords {
+            what: "Température à laquelle le fluide bout dans l’évaporateur (rosée).",
+            measure: "Un manomètre d’aspiration à la sortie de l’évaporateur, lu en température de rosée.",
+            typical: "Celle du point connu tant que l’évaporateur est alimenté, plus froide là où il manque de liquide.",
+        },
+        RungValue::Superheat => HelpWords {
+            what: "De combien le gaz aspiré dépasse sa température de rosée.",
+            measure: "Un thermomètre attaché au tube d’aspiration à l’endroit du bulbe, moins la température de rosée de la pression à cet endroit.",
+            typical: "4 à 8\u{a0}K (7 à 14\u{a0}°F) en régulation\u{a0}; elle monte là où l’évaporateur manque de liquide.",
+        },
+        RungValue::Cooling => HelpWords {
+            what: "Chaleur que prend l’évaporateur.",
+            measure: "Par le débit et les températures de l’air avant et après la batterie\u{a0}; juste sur une batterie sèche seulement.",
+            typical: "Un peu plus qu’au point connu dans le froid, tant que l’évaporateur est alimenté.",
+        },
+    }
 }

@@ -2,12 +2,13 @@
 
 use winterset_calc::{Field, Rule};
 
-use crate::help::{FindWords, HelpLabels, HelpWords};
+use crate::help::{FindWords, HelpLabels, HelpWords, RungValue};
 
 pub(super) static LABELS: HelpLabels = HelpLabels {
     what: "Qué es",
     measure: "Cómo se mide",
     typical: "Qué es habitual",
+    on_a_rung: "Qué son estos valores",
     how_to_find: "Cómo hallarlo",
     find: "Dónde se encuentra",
     blank: "Si queda en blanco",
@@ -335,4 +336,80 @@ pub(super) fn field(field: Field) -> FindWords {
         ),
     };
     FindWords { find, typical }
+}
+
+/// What a rung of the ladder answers.
+pub fn on_rung(value: RungValue) -> HelpWords {
+    match value {
+        RungValue::HeadPressure => HelpWords {
+            what: "La presión del lado de alta, a la que condensa el refrigerante.",
+            measure: "Un manómetro en el lado de alta, con el compresor en marcha y estable desde hace unos minutos.",
+            typical: "En el frío, en la presión necesaria o algo por encima; más alta cuanto más calor hace fuera.",
+        },
+        RungValue::Coil => HelpWords {
+            what: "Lo que siente un sensor a mitad de la condensación.",
+            measure: "Un termómetro sujeto al codo del sensor y aislado por encima.",
+            typical: "La temperatura de saturación de la presión de alta; en una mezcla con deslizamiento, entre burbuja y rocío.",
+        },
+        RungValue::OverAmbient => HelpWords {
+            what: "Temperatura de condensación menos temperatura exterior.",
+            measure: "La presión de alta leída como temperatura de rocío, menos el aire que entra al serpentín, ambas estables.",
+            typical: "De 8 a 17 K (15 a 30 °F) con todos los ventiladores a plena velocidad; más cuanto más despacio giran.",
+        },
+        RungValue::Output => HelpWords {
+            what: "Lo que da el controlador, como parte de su salida plena.",
+            measure: "En su pantalla, o los voltios o la señal del motor frente a los plenos.",
+            typical: "Plena en un día cálido, la salida mínima en el frío, y entre ambas en el rango de modulación.",
+        },
+        RungValue::MotorVolts => HelpWords {
+            what: "La tensión eficaz en el motor.",
+            measure: "Un medidor de verdadero valor eficaz en el motor, por quien puede trabajar con tensión; uno que promedia lee de menos una onda recortada.",
+            typical: "La tensión de alimentación a salida plena; en la mínima, lo que dice la hoja de ajustes.",
+        },
+        RungValue::MotorSpeed => HelpWords {
+            what: "A qué velocidad gira el motor del ventilador.",
+            measure: "Un tacómetro o una luz estroboscópica sobre las palas, desde fuera de la rejilla.",
+            typical: "La de la placa a salida plena; de un quinto a dos quintos de ella en la mínima.",
+        },
+        RungValue::FanOn => HelpWords {
+            what: "Parte del tiempo que marchan los ventiladores conmutados; en un banco, parte de los ventiladores.",
+            measure: "Cronometre marcha y parada durante unos arranques.",
+            typical: "Menos cuanto más frío hace.",
+        },
+        RungValue::FanSpeed => HelpWords {
+            what: "Velocidad de los ventiladores como parte de la plena.",
+            measure: "Un tacómetro o una luz estroboscópica sobre las palas, desde fuera de la rejilla.",
+            typical: "Plena, donde nada los frena.",
+        },
+        RungValue::Swing => HelpWords {
+            what: "Dónde se da la vuelta la presión de alta mientras un ventilador se conmuta.",
+            measure: "La más baja y la más alta en un manómetro de alta durante unos arranques.",
+            typical: "Tan ancho como el diferencial del presostato, o algo más.",
+        },
+        RungValue::Starts => HelpWords {
+            what: "Cuántas veces arranca un ventilador conmutado.",
+            measure: "Cuente durante media hora de tiempo estable.",
+            typical: "Menos de diez por hora; más desgasta contactor y motor.",
+        },
+        RungValue::Flooded => HelpWords {
+            what: "Parte del condensador llena de líquido.",
+            measure: "Toque o mida a lo largo de los codos: donde pasan de tibios a fríos empieza el líquido.",
+            typical: "Nada en un día cálido, casi todo el serpentín en el frío más hondo.",
+        },
+        RungValue::Evaporating => HelpWords {
+            what: "Temperatura a la que hierve el refrigerante en el evaporador (rocío).",
+            measure: "Un manómetro de aspiración a la salida del evaporador, leído como temperatura de rocío.",
+            typical: "La del punto conocido mientras el evaporador está alimentado; más fría donde le falta líquido.",
+        },
+        RungValue::Superheat => HelpWords {
+            what: "Cuánto está el gas de aspiración por encima de su temperatura de rocío.",
+            measure: "Un termómetro sujeto al tubo de aspiración donde está el bulbo, menos la temperatura de rocío de la presión en ese punto.",
+            typical: "De 4 a 8 K (7 a 14 °F) bajo control; sube donde al evaporador le falta líquido.",
+        },
+        RungValue::Cooling => HelpWords {
+            what: "Calor que toma el evaporador.",
+            measure: "Del caudal y de las temperaturas del aire antes y después del serpentín; exacto solo en un serpentín seco.",
+            typical: "Algo más que en el punto conocido en el frío, mientras el evaporador está alimentado.",
+        },
+    }
 }
