@@ -30,8 +30,6 @@ pub struct WorkingLines {
     pub terms: Vec<TermLine>,
     /// The source it stands on.
     pub source: AttrValue,
-    /// What it is, how it is measured, what is typical.
-    pub help: Option<HelpWords>,
 }
 
 /// One value of a sheet.
@@ -49,6 +47,8 @@ pub struct Line {
     pub basis: Basis,
     /// Why it is what it is, in a sentence.
     pub reason: AttrValue,
+    /// What it is, how it is measured, what is typical.
+    pub help: Option<HelpWords>,
     /// How it was found.
     pub working: Option<WorkingLines>,
 }
@@ -73,9 +73,9 @@ pub fn SheetLine(props: &SheetLineProps) -> Html {
         </span>
         <span class="sheet__reason">{ &line.reason }</span>
     </> };
-    let Some(working) = &line.working else {
+    if line.help.is_none() && line.working.is_none() {
         return html! { <div class="sheet__one" data-value={line.key.clone()}><div class="sheet__row">{ head }</div></div> };
-    };
+    }
     let open = {
         let opened = opened.setter();
         Callback::from(move |_: Event| opened.set(true))
@@ -84,35 +84,41 @@ pub fn SheetLine(props: &SheetLineProps) -> Html {
         <details class="sheet__one" data-value={line.key.clone()} ontoggle={open}>
             <summary>{ head }</summary>
             if *opened {
-                { shown(working) }
+                { behind(line) }
             }
         </details>
     }
 }
 
-/// A working, with what the value is in front of it.
+/// What the value is, and its working.
+fn behind(line: &Line) -> Html {
+    html! {
+        <dl class="working">
+            if let Some(help) = line.help {
+                <Help {help} />
+            }
+            { for line.working.as_ref().map(shown) }
+        </dl>
+    }
+}
+
 fn shown(working: &WorkingLines) -> Html {
     let t = screen();
-    html! {
-            <dl class="working">
-                if let Some(help) = working.help {
-                    <Help {help} />
-                }
-                <div><dt>{ t.equation }</dt><dd class="working__equation"><Symbols text={working.equation.clone()} /></dd></div>
-                if !working.terms.is_empty() {
-                    <div><dt>{ t.terms }</dt><dd>
-                        <table class="terms"><tbody>
-                            { for working.terms.iter().map(|term| html! {
-                                <tr>
-                                    <td><Symbols text={term.symbol.clone()} /></td>
-                                    <td><span class={form(term.basis)}>{ &term.value }</span></td>
-                                    <td>{ &term.from }</td>
-                                </tr>
-                            }) }
-                        </tbody></table>
-                    </dd></div>
-                }
-                <div><dt>{ t.source }</dt><dd>{ &working.source }</dd></div>
-            </dl>
-    }
+    html! { <>
+        <div><dt>{ t.equation }</dt><dd class="working__equation"><Symbols text={working.equation.clone()} /></dd></div>
+        if !working.terms.is_empty() {
+            <div><dt>{ t.terms }</dt><dd>
+                <table class="terms"><tbody>
+                    { for working.terms.iter().map(|term| html! {
+                        <tr>
+                            <td><Symbols text={term.symbol.clone()} /></td>
+                            <td><span class={form(term.basis)}>{ &term.value }</span></td>
+                            <td>{ &term.from }</td>
+                        </tr>
+                    }) }
+                </tbody></table>
+            </dd></div>
+        }
+        <div><dt>{ t.source }</dt><dd>{ &working.source }</dd></div>
+    </> }
 }

@@ -5,8 +5,8 @@ use winterset_calc::advice::ReversingValve;
 use winterset_calc::explain::Working;
 use winterset_calc::input::Sensing;
 use winterset_calc::settings::Drive;
-use winterset_calc::{Basis, Caution, Explained, HoldLimits, Method, Plan, Quantity};
-use winterset_words::{Units, screen};
+use winterset_calc::{Basis, Caution, Explained, Field, HoldLimits, Method, Plan, Quantity};
+use winterset_words::{HelpWords, Units, screen};
 
 use super::words;
 use crate::components::sheet::{Line, TermLine, WorkingLines};
@@ -233,6 +233,7 @@ impl<'a> Writer<'a> {
             unit: "".into(),
             basis: sensing.basis,
             reason: said.reason.into(),
+            help: Some(answered(Field::Sensing)),
             working: None,
         }
     }
@@ -344,6 +345,7 @@ impl<'a> Writer<'a> {
             unit: "".into(),
             basis: reversing.basis,
             reason: said.reason.into(),
+            help: Some(answered(Field::ReversingValve)),
             working: None,
         })
     }
@@ -370,6 +372,7 @@ impl<'a> Writer<'a> {
             unit: shown.unit.into(),
             basis: Basis::Computed,
             reason: said.reason.into(),
+            help: Some(words().help_on(working.rule)),
             working: Some(self.working(working)),
         }
     }
@@ -388,7 +391,6 @@ impl<'a> Writer<'a> {
                 })
                 .collect(),
             source: words().source(working.rule).into(),
-            help: Some(words().help_on(working.rule)),
         }
     }
 
@@ -400,5 +402,15 @@ impl<'a> Writer<'a> {
                 self.plan.atmosphere.value,
             )
             .to_string()
+    }
+}
+
+/// What stands in a sheet as it was answered.
+fn answered(field: Field) -> HelpWords {
+    let found = words().find(field);
+    HelpWords {
+        what: words().field(field).help,
+        measure: found.find,
+        typical: found.typical,
     }
 }

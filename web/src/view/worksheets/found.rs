@@ -180,11 +180,11 @@ impl Found {
             unit,
             basis: self.basis,
             reason: self.reason.unwrap_or(said.reason).into(),
+            help: None,
             working: Some(WorkingLines {
                 equation: words().worksheets().equation(self.rule).into(),
                 terms: self.term_lines(reader),
                 source: words().worksheets().source(self.rule).into(),
-                help: None,
             }),
         }
     }
