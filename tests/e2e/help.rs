@@ -77,6 +77,31 @@ async fn each_number_and_each_question_says_what_it_is() -> Result<(), Failure> 
 }
 
 #[tokio::test]
+async fn each_number_of_a_worksheet_says_how_it_is_measured() -> Result<(), Failure> {
+    let server = Server::start()?;
+    let driver = Driver::start()?;
+    let phone = Profile::new()?;
+    let page = Page::open(&driver, &phone, Screen::PHONE).await?;
+    for sheet in ["saturation", "flooding", "liquid-line", "winter-start"] {
+        page.go(&format!("{}#/worksheets/{sheet}", server.address()))
+            .await?;
+        page.find("details[data-value]").await?;
+        page.unfold_all().await?;
+        page.find("[data-help=measure] dd").await?;
+        let bare = page
+            .script(
+                "return [...document.querySelectorAll('[data-value]')]
+                     .filter(one => ['measure', 'typical'].some(key => !one.querySelector(`[data-help=${key}] dd`)?.textContent))
+                     .map(one => one.dataset.value)",
+                Vec::new(),
+            )
+            .await?;
+        assert_eq!(bare, serde_json::json!([]), "{sheet}");
+    }
+    page.close().await
+}
+
+#[tokio::test]
 async fn the_first_screen_says_what_this_is_and_how_it_stays() -> Result<(), Failure> {
     let server = Server::start()?;
     let driver = Driver::start()?;

@@ -28,7 +28,7 @@ pub struct HelpLabels {
 /// What a value is, how it is measured, and what is typical: each a sentence or two.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub struct HelpWords {
-    /// What it is.
+    /// What it is; empty where the reason beside the value says it.
     pub what: &'static str,
     /// How it is measured on a system that stands there.
     pub measure: &'static str,

@@ -9,6 +9,7 @@ use winterset_calc::sensor::SensorError;
 use winterset_calc::winter_start::StartError;
 use winterset_profile::{AmountProblem, Measure, Question, Scale, Sheet, Title};
 
+use crate::help::FindWords;
 use crate::language::{FieldWords, RuleWords};
 use crate::units::Units;
 
@@ -113,6 +114,8 @@ pub trait WorksheetWords: Sync {
     fn unit(&self, scale: Scale) -> &'static str;
     /// The words for a rule.
     fn rule(&self, rule: SheetRule) -> RuleWords;
+    /// How the value of a rule is measured, and what is typical.
+    fn measured(&self, rule: SheetRule) -> FindWords;
     /// The equation of a rule, where words stand in it.
     fn equation(&self, rule: SheetRule) -> &'static str {
         rule.equation()

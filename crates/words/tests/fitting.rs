@@ -6,7 +6,7 @@ mod common;
 use common::{ALL_UNITS, assert_calm, assert_sentence, in_every_language, words};
 use winterset_calc::fitting::{Arrangement, Choice, CoilPlace, Fans, Item, Part, Tap, Work};
 use winterset_calc::input::{MotorKind, Reversing, Sensing};
-use winterset_calc::{Field, Given, Method, Rule, plan};
+use winterset_calc::{Field, Given, Method, Rule, SheetRule, plan};
 use winterset_profile::System;
 use winterset_words::RungValue;
 
@@ -29,6 +29,11 @@ fn help_is_sentences() {
             for text in [found.what, found.measure, found.typical] {
                 assert_sentence(text);
             }
+        }
+        for &rule in SheetRule::ALL {
+            let found = words().worksheets().measured(rule);
+            assert_sentence(found.find);
+            assert_sentence(found.typical);
         }
         let t = words().help();
         for label in [

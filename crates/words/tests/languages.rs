@@ -98,6 +98,11 @@ fn said() -> Vec<(String, String)> {
         put(format!("{rule:?}, reason"), found.reason);
         put(format!("{rule:?}, source"), words().source(rule));
     }
+    for &rule in SheetRule::ALL {
+        let found = words().worksheets().measured(rule);
+        put(format!("{rule:?}, measured"), found.find);
+        put(format!("{rule:?}, typical"), found.typical);
+    }
     for value in RungValue::ALL {
         let found = words().help_on_rung(value);
         put(format!("{value:?}, what"), found.what);

@@ -22,7 +22,7 @@ pub fn Help(props: &HelpProps) -> Html {
         ("typical", t.typical, props.help.typical),
     ];
     html! {
-        { for said.into_iter().map(|(key, name, text)| html! {
+        { for said.into_iter().filter(|(.., text)| !text.is_empty()).map(|(key, name, text)| html! {
             <div data-help={key}><dt>{ name }</dt><dd>{ text }</dd></div>
         }) }
     }

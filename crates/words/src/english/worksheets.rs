@@ -11,6 +11,7 @@ use winterset_profile::{Amount, AmountProblem, Measure, Question, Scale, Sheet, 
 
 use super::{English, problems, sensors};
 use crate::amounts::{at_least, at_most};
+use crate::help::FindWords;
 use crate::language::{FieldWords, RuleWords};
 use crate::units::Units;
 use crate::worksheets::{StartLabels, WorksheetLabels, WorksheetWords};
@@ -196,6 +197,10 @@ impl WorksheetWords for English {
 
     fn unit(&self, scale: Scale) -> &'static str {
         unit_name(scale)
+    }
+
+    fn measured(&self, rule: SheetRule) -> FindWords {
+        super::sheet_help::measured(rule)
     }
 
     fn rule(&self, rule: SheetRule) -> RuleWords {

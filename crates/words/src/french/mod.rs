@@ -15,6 +15,7 @@ mod rules;
 mod screen;
 mod sending;
 mod sensors;
+mod sheet_help;
 mod sources;
 mod weather;
 mod worksheets;

@@ -11,6 +11,7 @@ use winterset_profile::{Amount, AmountProblem, Measure, Question, Scale, Sheet, 
 
 use super::{Spanish, problems, sensors, sources};
 use crate::amounts::{at_least, at_most, symbol_of};
+use crate::help::FindWords;
 use crate::language::{FieldWords, RuleWords};
 use crate::units::Units;
 use crate::worksheets::{StartLabels, WorksheetLabels, WorksheetWords};
@@ -196,6 +197,10 @@ impl WorksheetWords for Spanish {
 
     fn unit(&self, scale: Scale) -> &'static str {
         unit_name(scale)
+    }
+
+    fn measured(&self, rule: SheetRule) -> FindWords {
+        super::sheet_help::measured(rule)
     }
 
     fn rule(&self, rule: SheetRule) -> RuleWords {

@@ -2,7 +2,7 @@
 
 use winterset_calc::{Basis, Field, Given, SheetRule};
 use winterset_profile::{Amount, Answer, Measure, Question, Scale};
-use winterset_words::{amount_in, converted};
+use winterset_words::{HelpWords, amount_in, converted};
 use yew::AttrValue;
 
 use super::reader::{Reader, weaker};
@@ -172,6 +172,7 @@ impl Found {
     /// The value as it stands on the screen.
     pub fn line(&self, reader: &Reader) -> Line {
         let said = words().worksheets().rule(self.rule);
+        let measured = words().worksheets().measured(self.rule);
         let (number, unit) = self.written(reader);
         Line {
             key: self.key.unwrap_or(self.rule.key()).into(),
@@ -180,7 +181,11 @@ impl Found {
             unit,
             basis: self.basis,
             reason: self.reason.unwrap_or(said.reason).into(),
-            help: None,
+            help: Some(HelpWords {
+                what: "",
+                measure: measured.find,
+                typical: measured.typical,
+            }),
             working: Some(WorkingLines {
                 equation: words().worksheets().equation(self.rule).into(),
                 terms: self.term_lines(reader),
