@@ -46,6 +46,16 @@ async fn settle() {
     TimeoutFuture::new(60).await;
 }
 
+/// Lets the screen work out what it shows there.
+async fn worked_out(css: &str) {
+    for _ in 0..200 {
+        if found(css).is_some() {
+            return;
+        }
+        settle().await;
+    }
+}
+
 fn found(css: &str) -> Option<web_sys::Element> {
     document().query_selector(&format!("#page {css}")).unwrap()
 }
@@ -252,6 +262,7 @@ async fn a_link_shows_what_it_holds_and_saves_only_when_told() {
     let payload = share::encode(&hut()).unwrap();
     let app = open(&format!("#/share/{payload}")).await;
     assert_eq!(said("h1"), "Split, north wall");
+    worked_out("[data-verdict]").await;
     assert!(
         said("[data-verdict]").contains("holds to"),
         "{}",
