@@ -72,7 +72,9 @@ class Coil:
             settling = self.settling(y[1], surface)
             return [surface - y[0], -settling, self.heat(surface, refrigerant), frozen * settling]
 
-        found = solve_ivp(rate, (0, units), [t, ratio, 0.0, 0.0], rtol=1e-10, atol=1e-12)
+        # Tight, and by a method that calls no library of linear algebra: those choose their code by the processor, and the solution bends where
+        # water begins to settle and to freeze, which makes much of a last digit.
+        found = solve_ivp(rate, (0, units), [t, ratio, 0.0, 0.0], method="LSODA", rtol=1e-12, atol=1e-15)
         return found.y[:, -1]
 
 
@@ -88,7 +90,7 @@ def apparatus(start, end, pressure):
     low = end[0]
     while above(low) < 0 and low > end[0] - 30:
         low -= 0.01
-    return brentq(above, low, low + 0.01, xtol=1e-12) if above(low) >= 0 and low < end[0] else None
+    return brentq(above, low, low + 0.01, xtol=1e-13) if above(low) >= 0 and low < end[0] else None
 
 
 def rows():
@@ -109,7 +111,7 @@ def rows():
                     return coil.as_water(end[0], end[1], 0.0, refrigerant)
                 return coil.surface(end[0], end[1], refrigerant)[0] - dew
 
-            starts = brentq(short_of_ice, min(dew, 0.0) - 40, min(dew, 0.0), xtol=1e-11)
+            starts = brentq(short_of_ice, min(dew, 0.0) - 40, min(dew, 0.0), xtol=1e-13)
             for refrigerant in (t - 8.0, t - 18.0, t - 30.0):
                 end = coil.through(t, ratio, refrigerant, units)
                 found.append(

@@ -105,7 +105,7 @@ class Start:
         dew = self.fluid.state.T()
         start = [dew, case["charge_kg"] * case["share"], case["liquid_K"]]
         found = solve_ivp(
-            self.rates, (0, case["horizon_s"]), start, rtol=1e-9, atol=1e-10, max_step=2.0,
+            self.rates, (0, case["horizon_s"]), start, method="DOP853", rtol=1e-12, atol=1e-12, max_step=1.0,
             events=(cut_out, cut_in), t_eval=[0.1 * case["horizon_s"], 0.5 * case["horizon_s"], case["horizon_s"]],
         )  # fmt: skip
         times = [(t, "open") for t in found.t_events[0]] + [(t, "close") for t in found.t_events[1]]
