@@ -1,23 +1,13 @@
-//! The main journey in the engines of other browsers: Firefox, and WebKit, which every browser of an iPhone is made on.
+//! The main journey in the engines of other browsers: Firefox, and WebKit, which every browser of an iPhone is made on. It is a job of its own and no
+//! part of the tests, which no browser that a machine cannot have should stop.
 
 use std::process::Command;
 
 use crate::app;
 use crate::error::Error;
 use crate::project;
-use crate::run::{say, step};
+use crate::run::step;
 use crate::setup::engines;
-
-/// Goes the journey where the browsers can be had. A machine that cannot have them still has every test in Chromium.
-pub fn where_they_are() -> Result<(), Error> {
-    match journey() {
-        Err(missing @ Error::Missing { .. }) => {
-            say(&format!("Firefox and WebKit are left out: {missing}"));
-            Ok(())
-        }
-        gone => gone,
-    }
-}
 
 /// Builds the app and goes the journey in each.
 pub fn journey() -> Result<(), Error> {

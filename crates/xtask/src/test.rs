@@ -5,7 +5,6 @@ use std::process::Command;
 use std::time::Instant;
 
 use crate::app;
-use crate::engines;
 use crate::error::Error;
 use crate::project;
 use crate::references;
@@ -21,10 +20,6 @@ pub fn everything() -> Result<(), Error> {
         ("native tests", native()),
         ("tests in the browser's engine", in_wasm(&tools, &browser)),
         ("end-to-end tests in a browser", end_to_end(&browser)),
-        (
-            "main journey in Firefox and WebKit",
-            engines::where_they_are(),
-        ),
         ("reference data", references::check()),
     ];
 
