@@ -7,12 +7,6 @@ use super::{cargo_tools, debian};
 use crate::error::Error;
 use crate::run::works;
 
-/// Folders that may hold the plain browser of WebKitGTK, the newest first.
-const MINI_BROWSERS: [&str; 2] = [
-    "/usr/lib/x86_64-linux-gnu/webkit2gtk-4.1/MiniBrowser",
-    "/usr/lib/x86_64-linux-gnu/webkit2gtk-4.0/MiniBrowser",
-];
-
 /// Firefox and its driver.
 pub struct Firefox {
     /// The browser.
@@ -39,26 +33,49 @@ pub fn firefox() -> Result<Firefox, Error> {
         debian::install("Firefox", &["firefox-esr"])?;
     }
     Ok(Firefox {
-        browser: found().unwrap_or("firefox"),
+        browser: found().ok_or_else(|| still_missing("Firefox", "firefox-esr"))?,
         driver: cargo_tools::geckodriver()?.join("geckodriver"),
     })
 }
 
 /// Finds or installs WebKitGTK's driver, the browser that comes with it, and a screen for it: it has no way to run without one.
 pub fn webkit() -> Result<WebKit, Error> {
-    let found = || {
-        let paths = MINI_BROWSERS.into_iter().map(PathBuf::from);
-        paths.into_iter().find(|path| path.exists())
-    };
     let has = |program: &str| works(Command::new("which").arg(program));
-    if found().is_none() || !has("WebKitWebDriver") || !has("xvfb-run") {
+    if mini_browser().is_none() || !has("WebKitWebDriver") || !has("xvfb-run") {
         debian::install(
             "WebKitGTK with its driver",
             &["webkit2gtk-driver", "xvfb", "xauth"],
         )?;
     }
     Ok(WebKit {
-        browser: found().unwrap_or_default(),
+        browser: mini_browser()
+            .ok_or_else(|| still_missing("WebKitGTK's browser", "webkit2gtk-driver"))?,
         driver: "WebKitWebDriver",
     })
+}
+
+/// The plain browser of WebKitGTK, whose folder is named by the machine's kind and the library's version; of several, the newest.
+fn mini_browser() -> Option<PathBuf> {
+    let folders = |folder: &Path| -> Vec<PathBuf> {
+        let read = std::fs::read_dir(folder).into_iter().flatten().flatten();
+        read.map(|entry| entry.path()).collect()
+    };
+    folders(Path::new("/usr/lib"))
+        .iter()
+        .flat_map(|kind| folders(kind))
+        .filter(|folder| {
+            let name = folder.file_name().unwrap_or_default().to_string_lossy();
+            name.starts_with("webkit2gtk-")
+        })
+        .map(|folder| folder.join("MiniBrowser"))
+        .filter(|browser| browser.is_file())
+        .max()
+}
+
+fn still_missing(tool: &'static str, package: &str) -> Error {
+    Error::Missing {
+        tool,
+        why: "it is not where its package puts it".to_owned(),
+        mend: format!("sudo apt-get install --reinstall {package}"),
+    }
 }
